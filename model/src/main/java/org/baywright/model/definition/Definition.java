@@ -1,0 +1,31 @@
+package org.baywright.model.definition;
+
+import java.util.List;
+
+/**
+ * Everything that was asked for, defaults applied. Millimetres and degrees.
+ *
+ * @param project what the title block says
+ * @param shape span, bays, heights and roof
+ * @param leanTos none, one or two
+ * @param steel the sections of the ordinary frames
+ * @param heavier other sections at named frames; a later entry wins over an earlier one
+ * @param plates plates and gaps
+ * @param anchor the anchor at every hole of every base plate
+ * @param envelope what goes on the frame
+ */
+public record Definition(
+        Project project,
+        Shape shape,
+        List<LeanTo> leanTos,
+        Steel steel,
+        List<Heavier> heavier,
+        Plates plates,
+        Anchor anchor,
+        Envelope envelope) {
+    /** Copies the lists. */
+    public Definition {
+        leanTos = List.copyOf(leanTos);
+        heavier = List.copyOf(heavier);
+    }
+}
