@@ -1,0 +1,15 @@
+package org.baywright.render.mark;
+
+/** What a mark is about. */
+public enum Layer {
+    STEEL,
+    PLATE,
+    ANCHOR,
+    CONCRETE,
+    GROUND,
+    GRID,
+    DIMENSION,
+    LABEL,
+    TABLE,
+    FRAME
+}

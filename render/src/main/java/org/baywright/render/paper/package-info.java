@@ -1,0 +1,2 @@
+/** Sheet sizes, preferred scales and pens. */
+package org.baywright.render.paper;
