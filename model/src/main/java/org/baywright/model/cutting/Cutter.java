@@ -1,6 +1,7 @@
 package org.baywright.model.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -83,30 +84,20 @@ public final class Cutter {
 
     /** The linear program's answer for the whole order, from which patterns can be ruled out. */
     private final class Root {
-        private final boolean optimal;
-        private final long[] value;
-        private final double[] worth;
+        private final Prices prices;
         private final double bound;
         private final double perCost;
 
         Root(Relaxation relaxation) {
-            optimal = relaxation.isOptimal();
-            value = relaxation.values();
-            perCost = relaxation.scale() / relaxation.master().dearest();
-            worth = new double[order.stocks()];
-            for (int s = 0; s < worth.length; s++) {
-                worth[s] = order.cost()[s] * perCost - relaxation.master().limitPrice(s) * relaxation.scale();
-            }
+            prices = relaxation.prices();
+            perCost = prices.scale() / relaxation.master().dearest();
             bound = relaxation.bound();
         }
 
         boolean isClosed(Incumbent incumbent, long nodes) {
             double gap = (incumbent.budget() - bound + 1e-6) * perCost;
-            double[] floor = new double[worth.length];
-            for (int s = 0; s < floor.length; s++) {
-                floor[s] = worth[s] - gap;
-            }
-            return Enumeration.of(order, value, floor, MOST_PATTERNS, deadline)
+            double[] floor = Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
+            return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, deadline)
                     .map(patterns -> new Tree(order, patterns, incumbent, deadline).search(nodes))
                     .orElse(false);
         }

@@ -48,8 +48,8 @@ final class Dive {
                 incumbent.offer(whole);
             });
         }
-        List<Master.Use> uses = new ArrayList<>(relaxation.master().uses());
-        uses.sort(Comparator.comparingDouble((Master.Use u) -> -u.bars()));
+        List<Use> uses = new ArrayList<>(Use.exchanged(order, demand, relaxation.master().uses()));
+        uses.sort(Comparator.comparingDouble((Use u) -> -u.bars()));
         if (!uses.isEmpty() && uses.get(0).bars() > 1 - 1e-3) {
             Step step = new Step(fixed, demand, left);
             uses.forEach(u -> step.take(u.pattern(), (int) (u.bars() + 1e-3)));
@@ -59,7 +59,7 @@ final class Dive {
         }
     }
 
-    private void branch(Draft fixed, int[] demand, int[] left, int discrepancies, List<Master.Use> uses) {
+    private void branch(Draft fixed, int[] demand, int[] left, int discrepancies, List<Use> uses) {
         for (int k = 0; k < uses.size() && k <= discrepancies; k++) {
             Step step = new Step(fixed, demand, left);
             if (step.take(uses.get(k).pattern(), 1) == 0) {

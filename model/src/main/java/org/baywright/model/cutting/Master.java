@@ -3,7 +3,9 @@ package org.baywright.model.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -48,6 +50,7 @@ final class Master {
         final double[] entry;
         boolean barred;
         boolean basic;
+        double weight = 1;
 
         Column(Pattern pattern, double cost, int[] row, double[] entry) {
             this.pattern = pattern;
@@ -69,10 +72,14 @@ final class Master {
         }
     }
 
-    /** A pattern and how many bars of it the program cuts, a fraction as a rule. */
-    record Use(Pattern pattern, double bars) {}
-
-    Master(Order order, Deadline deadline) {
+    /**
+     * An empty program.
+     *
+     * @param exchanges whether a piece may take the place of a longer one, which keeps prices in the order of length
+     *     from the start and changes no optimum; see Valério de Carvalho (2005), INFORMS Journal on Computing 17(2),
+     *     175–182
+     */
+    Master(Order order, boolean exchanges, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
         items = order.count();
@@ -96,6 +103,21 @@ final class Master {
             nudge[r] = 1e-6 * (1 + random.nextDouble());
         }
         addSlacksAndStandIns();
+        if (exchanges) {
+            addExchanges();
+        }
+    }
+
+    private void addExchanges() {
+        int[] before = new int[order.overlap().length];
+        Arrays.fill(before, -1);
+        for (int i = 0; i < items; i++) {
+            int longer = before[order.family()[i]];
+            if (longer >= 0) {
+                columns.add(new Column(null, 0, new int[] {longer, i}, new double[] {-1, 1}));
+            }
+            before[order.family()[i]] = i;
+        }
     }
 
     private void addSlacksAndStandIns() {
@@ -141,6 +163,15 @@ final class Master {
         }
         columns.add(new Column(pattern, order.cost()[pattern.stock] / dearest, row, entry));
         return true;
+    }
+
+    /** Whether a bar of a pattern is worth more than it costs at the present prices. */
+    boolean isWanted(Pattern pattern) {
+        double worth = limitPrice(pattern.stock);
+        for (int k = 0; k < pattern.item.length; k++) {
+            worth += pattern.count[k] * price[pattern.item[k]];
+        }
+        return worth > order.cost()[pattern.stock] / dearest + 1e-8;
     }
 
     /** Bars all patterns but those allowed; barred ones in use are driven out by {@link #optimise}. */
@@ -231,13 +262,13 @@ final class Master {
         return false;
     }
 
-    /** The patterns in use. */
-    List<Use> uses() {
-        List<Use> uses = new ArrayList<>();
+    /** The patterns in use, and how many bars of each, a fraction as a rule; exchanges are left out. */
+    Map<Pattern, Double> uses() {
+        Map<Pattern, Double> uses = new LinkedHashMap<>();
         for (int r = 0; r < rows; r++) {
             Column c = columns.get(basis[r]);
             if (c.pattern != null && !c.barred && level[r] > 1e-4) {
-                uses.add(new Use(c.pattern, level[r]));
+                uses.put(c.pattern, level[r]);
             }
         }
         return uses;
@@ -253,20 +284,32 @@ final class Master {
         }
     }
 
+    /** The column that promises most for its length, by reference weights: Forrest & Goldfarb (1992). */
     private int cheapestColumn() {
         int best = -1;
-        double least = -1e-8;
+        double most = 0;
         for (int j = 0; j < columns.size(); j++) {
             Column c = columns.get(j);
             if (!c.basic && !c.barred) {
                 double reduced = c.cost - c.dot(price);
-                if (reduced < least) {
-                    least = reduced;
+                if (reduced < -1e-8 && reduced * reduced > most * c.weight) {
+                    most = reduced * reduced / c.weight;
                     best = j;
                 }
             }
         }
         return best;
+    }
+
+    private void reweigh(int r, int j, double pivot) {
+        double weight = columns.get(j).weight;
+        for (Column c : columns) {
+            if (!c.basic && !c.barred) {
+                double ratio = c.dot(inverse[r]) / pivot;
+                c.weight = Math.max(c.weight, ratio * ratio * weight);
+            }
+        }
+        columns.get(basis[r]).weight = Math.max(1, weight / (pivot * pivot));
     }
 
     private boolean enter(int j) {
@@ -283,6 +326,7 @@ final class Master {
             }
         }
         if (leaving >= 0) {
+            reweigh(leaving, j, direction[leaving]);
             pivot(leaving, j, direction);
         }
         return leaving >= 0;

@@ -52,6 +52,23 @@ final class Pattern {
         return otherStock == stock ? this : new Pattern(otherStock, item, count);
     }
 
+    /** The same with one piece of an item less and one of another more, for an order of so many items. */
+    Pattern exchanged(int less, int more, int items) {
+        int[] counts = new int[items];
+        for (int k = 0; k < item.length; k++) {
+            counts[item[k]] = count[k];
+        }
+        counts[less]--;
+        counts[more]++;
+        return of(stock, counts);
+    }
+
+    /** How many of an item a bar holds. */
+    int holds(int i) {
+        int at = Arrays.binarySearch(item, i);
+        return at < 0 ? 0 : count[at];
+    }
+
     /** How many bars so cut the demand can take without making a piece too many. */
     int timesWithin(int[] demand) {
         int times = Integer.MAX_VALUE;

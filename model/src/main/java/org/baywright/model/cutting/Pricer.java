@@ -19,18 +19,22 @@ import java.util.List;
 final class Pricer {
     private final Order order;
     private final int largest;
-    private final Deadline deadline;
 
-    /** What a search found. */
+    /**
+     * What a search found.
+     *
+     * @param patterns worth more than their threshold
+     * @param complete whether nothing was dropped on the way
+     * @param most no bar of a stock is worth more
+     */
     record Found(List<Pattern> patterns, boolean complete, long[] most) {}
 
     private record Chunk(int item, int copies, int size, long value) {}
 
     private record Find(int node, int stock, long value) {}
 
-    Pricer(Order order, Deadline deadline) {
+    Pricer(Order order) {
         this.order = order;
-        this.deadline = deadline;
         largest = Arrays.stream(order.capacity()).max().orElse(0);
     }
 
@@ -158,7 +162,7 @@ final class Pricer {
 
         private States addChunks(States states, int from, int to) {
             States now = states;
-            for (int k = from; k < to && complete(now); k++) {
+            for (int k = from; k < to && isOpen(now); k++) {
                 States next = added(now, k);
                 spare = now == states ? new States() : now;
                 now = next;
@@ -166,10 +170,7 @@ final class Pricer {
             return now;
         }
 
-        private boolean complete(States states) {
-            if (deadline.passed()) {
-                complete = false;
-            }
+        private boolean isOpen(States states) {
             return states.length > 0;
         }
 
@@ -298,7 +299,16 @@ final class Pricer {
             return out;
         }
 
-        /** Keeps the most promising states only; the search is then no proof. */
+        private void noteLoss(int load, long worth, int rest) {
+            for (int s = 0; s < threshold.length; s++) {
+                int room = order.capacity()[s] - load;
+                if (room >= 0 && threshold[s] < Long.MAX_VALUE) {
+                    most[s] = Math.max(most[s], (long) Math.ceil((worth + room * rate[rest]) * (1 + 1e-15)));
+                }
+            }
+        }
+
+        /** Keeps the most promising states only; what the others could have been worth at most is noted. */
         private void narrow(States states, int rest) {
             complete = false;
             double[] promise = new double[states.length];
@@ -314,6 +324,8 @@ final class Pricer {
                     states.load[kept] = states.load[s];
                     states.worth[kept] = states.worth[s];
                     states.node[kept++] = states.node[s];
+                } else {
+                    noteLoss(states.load[s], states.worth[s], rest);
                 }
             }
             states.length = kept;

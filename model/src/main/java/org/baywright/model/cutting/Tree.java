@@ -24,7 +24,7 @@ final class Tree {
         this.order = order;
         this.incumbent = incumbent;
         this.deadline = deadline;
-        master = new Master(order, deadline);
+        master = new Master(order, false, deadline);
         patterns.forEach(master::add);
     }
 
@@ -42,8 +42,9 @@ final class Tree {
         if (!isHopeful(fixed, demand, left)) {
             return Optional.of(false);
         }
-        Optional<Master.Use> use =
-                master.uses().stream().filter(u -> fraction(u) > 1e-3).max(Comparator.comparingDouble(Tree::fraction));
+        Optional<Use> use = Use.of(master.uses()).stream()
+                .filter(u -> fraction(u) > 1e-3)
+                .max(Comparator.comparingDouble(Tree::fraction));
         if (use.isEmpty()) {
             offer(fixed);
             return isHopeful(fixed, demand, left) ? Optional.empty() : Optional.of(true);
@@ -51,7 +52,7 @@ final class Tree {
         return branch(use.get(), fixed, demand, left);
     }
 
-    private static double fraction(Master.Use use) {
+    private static double fraction(Use use) {
         return Math.abs(use.bars() - Math.rint(use.bars()));
     }
 
@@ -69,7 +70,7 @@ final class Tree {
 
     private void offer(Draft fixed) {
         Draft whole = fixed.copy();
-        master.uses().forEach(u -> whole.add(u.pattern(), (int) Math.rint(u.bars())));
+        master.uses().forEach((p, bars) -> whole.add(p, (int) Math.rint(bars)));
         boolean covers = !master.isPretence();
         for (int missing : whole.missing(order.demand())) {
             covers &= missing <= 0;
@@ -79,7 +80,7 @@ final class Tree {
         }
     }
 
-    private Optional<Boolean> branch(Master.Use use, Draft fixed, int[] demand, int[] left) {
+    private Optional<Boolean> branch(Use use, Draft fixed, int[] demand, int[] left) {
         Pattern pattern = use.pattern();
         int below = (int) use.bars();
         set.add(pattern);
