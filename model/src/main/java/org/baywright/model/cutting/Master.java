@@ -31,6 +31,7 @@ final class Master {
     private final int items;
     private final int rows;
     private final int[] limitRow;
+    private final int[] leastRow;
     private final double dearest;
     private final List<Column> columns = new ArrayList<>();
     private final Set<Pattern> known = new HashSet<>();
@@ -73,20 +74,34 @@ final class Master {
     }
 
     /**
-     * An empty program.
+     * A program to generate columns for. A piece may take the place of a longer one, which keeps prices in the order of
+     * length from the start and changes no optimum.
      *
-     * @param exchanges whether a piece may take the place of a longer one, which keeps prices in the order of length
-     *     from the start and changes no optimum; see Valério de Carvalho (2005), INFORMS Journal on Computing 17(2),
-     *     175–182
+     * @source Valério de Carvalho (2005), INFORMS Journal on Computing 17(2), 175–182
      */
-    Master(Order order, boolean exchanges, Deadline deadline) {
+    static Master forPricing(Order order, Deadline deadline) {
+        Master master = new Master(order, false, deadline);
+        master.addExchanges();
+        return master;
+    }
+
+    /** A program to branch on: the bars of each stock can be held between a least and a most. */
+    static Master forBranching(Order order, Deadline deadline) {
+        return new Master(order, true, deadline);
+    }
+
+    private Master(Order order, boolean counted, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
         items = order.count();
         limitRow = new int[order.stocks()];
         int row = items;
         for (int s = 0; s < limitRow.length; s++) {
-            limitRow[s] = order.isLimited(s) ? row++ : -1;
+            limitRow[s] = counted || order.isLimited(s) ? row++ : -1;
+        }
+        leastRow = new int[order.stocks()];
+        for (int s = 0; s < leastRow.length; s++) {
+            leastRow[s] = counted ? row++ : -1;
         }
         rows = row;
         dearest = Math.max(1, Arrays.stream(order.cost()).max().orElse(1));
@@ -103,9 +118,6 @@ final class Master {
             nudge[r] = 1e-6 * (1 + random.nextDouble());
         }
         addSlacksAndStandIns();
-        if (exchanges) {
-            addExchanges();
-        }
     }
 
     private void addExchanges() {
@@ -122,18 +134,23 @@ final class Master {
 
     private void addSlacksAndStandIns() {
         for (int r = 0; r < rows; r++) {
-            columns.add(new Column(null, 0, new int[] {r}, new double[] {r < items ? -1 : 1}));
+            columns.add(new Column(null, 0, new int[] {r}, new double[] {isCover(r) ? -1 : 1}));
         }
         for (int i = 0; i < items; i++) {
             columns.add(new Column(null, STAND_IN, new int[] {i}, new double[] {1}));
         }
         for (int r = 0; r < rows; r++) {
-            inverse[r][r] = 1;
+            inverse[r][r] = r >= items && isCover(r) ? -1 : 1;
             basis[r] = r < items ? rows + r : r;
             columns.get(basis[r]).basic = true;
         }
-        setRight(order.demand(), order.limit());
+        setRight(order.demand(), order.limit(), new int[order.stocks()]);
         refresh();
+    }
+
+    /** Whether a row asks for something rather than limits it. */
+    private boolean isCover(int r) {
+        return r < items || leastRow[0] >= 0 && r >= leastRow[0];
     }
 
     /** What a cost of one in this program stands for, in the cost steps of the order. */
@@ -150,16 +167,20 @@ final class Master {
         if (!known.add(pattern)) {
             return false;
         }
-        boolean limited = limitRow[pattern.stock] >= 0;
         int n = pattern.item.length;
-        int[] row = Arrays.copyOf(pattern.item, n + (limited ? 1 : 0));
+        int limit = limitRow[pattern.stock];
+        int least = leastRow[pattern.stock];
+        int[] row = Arrays.copyOf(pattern.item, n + (limit < 0 ? 0 : 1) + (least < 0 ? 0 : 1));
         double[] entry = new double[row.length];
+        Arrays.fill(entry, 1);
         for (int k = 0; k < n; k++) {
             entry[k] = pattern.count[k];
         }
-        if (limited) {
-            row[n] = limitRow[pattern.stock];
-            entry[n] = 1;
+        if (limit >= 0) {
+            row[n] = limit;
+        }
+        if (least >= 0) {
+            row[n + 1] = least;
         }
         columns.add(new Column(pattern, order.cost()[pattern.stock] / dearest, row, entry));
         return true;
@@ -188,7 +209,7 @@ final class Master {
     }
 
     /** Changes what is to be covered and what may be drawn; call {@link #repair} next. */
-    void setRight(int[] demand, int[] left) {
+    void setRight(int[] demand, int[] left, int[] least) {
         for (int i = 0; i < items; i++) {
             plain[i] = Math.max(0, demand[i]);
             right[i] = demand[i] > 0 ? demand[i] + nudge[i] : -nudge[i];
@@ -197,6 +218,10 @@ final class Master {
             if (limitRow[s] >= 0) {
                 plain[limitRow[s]] = left[s];
                 right[limitRow[s]] = left[s] + nudge[limitRow[s]];
+            }
+            if (leastRow[s] >= 0) {
+                plain[leastRow[s]] = least[s];
+                right[leastRow[s]] = least[s] - nudge[leastRow[s]];
             }
         }
         findLevels();
@@ -247,7 +272,7 @@ final class Master {
     private double[] soundPrices() {
         double[] sound = new double[rows];
         for (int r = 0; r < rows; r++) {
-            sound[r] = r < items ? Math.max(0, price[r]) : Math.min(0, price[r]);
+            sound[r] = isCover(r) ? Math.max(0, price[r]) : Math.min(0, price[r]);
         }
         return sound;
     }

@@ -28,7 +28,7 @@ final class Relaxation {
     Relaxation(Order order, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
-        master = new Master(order, true, deadline);
+        master = Master.forPricing(order, deadline);
         pricer = new Pricer(order);
         long pieces = Arrays.stream(order.demand()).asLongStream().sum();
         scale = 0x1p60 / (Master.STAND_IN * (pieces + 1));
@@ -105,7 +105,7 @@ final class Relaxation {
     private void restart(int[] demand, int[] left) {
         master.allowAll();
         master.optimise();
-        master.setRight(demand, left);
+        master.setRight(demand, left, new int[left.length]);
         master.repair();
         master.setAllowed(p -> p.timesWithin(demand) > 0);
         optimal = false;
