@@ -15,7 +15,8 @@ public record Bar(Layout layout, List<String> marks) {
         Objects.requireNonNull(layout);
         marks = List.copyOf(marks);
         if (marks.size() != layout.pieces()) {
-            throw new IllegalArgumentException("a bar of " + layout.pieces() + " pieces got " + marks.size() + " marks");
+            throw new IllegalArgumentException(
+                    "a bar of " + layout.pieces() + " pieces got " + marks.size() + " marks");
         }
     }
 }

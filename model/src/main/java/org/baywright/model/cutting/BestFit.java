@@ -56,7 +56,8 @@ final class BestFit {
         Optional<Draft> best = Optional.empty();
         for (int s = 0; s < order.stocks(); s++) {
             Optional<Draft> draft = pack(order, demand, left, s);
-            if (draft.isPresent() && (best.isEmpty() || draft.get().cost() < best.get().cost())) {
+            if (draft.isPresent()
+                    && (best.isEmpty() || draft.get().cost() < best.get().cost())) {
                 best = draft;
             }
         }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.baywright.model.problem.Problem;
 
@@ -20,7 +19,7 @@ import org.baywright.model.problem.Problem;
  *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.
  * </ol>
  *
- * <p>The cost is proven least; of the plans with that cost, LayoutSearch looks for fewer layouts and a longer
+ * <p>The cost is proven least; of the plans with that cost, {@link LayoutSearch} looks for fewer layouts and a longer
  * off-cut.
  */
 public final class Cutter {
@@ -96,7 +95,8 @@ public final class Cutter {
 
         boolean isClosed(Incumbent incumbent, long nodes) {
             double gap = (incumbent.budget() - bound + 1e-6) * perCost;
-            double[] floor = Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
+            double[] floor =
+                    Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
             return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, deadline)
                     .map(patterns -> new Tree(order, patterns, incumbent, deadline).search(nodes))
                     .orElse(false);
@@ -104,7 +104,7 @@ public final class Cutter {
     }
 
     private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
-        Draft best = incumbent.best();
+        Draft best = LayoutSearch.improved(order, incumbent.best(), deadline);
         if (!best.isRight()) {
             throw new IllegalStateException("the plan found does not make what was asked");
         }

@@ -12,7 +12,8 @@ import org.baywright.model.problem.Where;
  * <pre>  Σ(length + kerf) + overlaps + end trim ≤ stock length + kerf </pre>
  *
  * that is, n pieces need n − 1 cuts between them; the cut behind the last piece falls in what is left, and when less
- * than a kerf is left the blade takes it all. Lengths are compared exactly, in whole micrometres.
+ * than a kerf is left the blade takes it all. The kerf so given back is a square one, for mitred pieces a trifle too
+ * little. Lengths are compared exactly, in whole micrometres.
  *
  * @param pieces the cut list
  * @param stocks the lengths to cut from

@@ -1,7 +1,7 @@
 package org.baywright.model.cutting;
 
-import java.util.ArrayList;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +28,9 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
     }
 
     private static double total(List<Layout> layouts, ToDoubleFunction<Layout> each) {
-        return layouts.stream().mapToDouble(l -> each.applyAsDouble(l) * l.times()).sum();
+        return layouts.stream()
+                .mapToDouble(l -> each.applyAsDouble(l) * l.times())
+                .sum();
     }
 
     /** What the bars cost. */
@@ -76,7 +78,8 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         Map<Cut, Deque<Piece>> waiting = new HashMap<>();
         Map<Piece, Integer> left = new HashMap<>();
         for (Piece p : job.pieces()) {
-            waiting.computeIfAbsent(key(p.lengthMm(), p.mitre()), k -> new ArrayDeque<>()).add(p);
+            waiting.computeIfAbsent(key(p.lengthMm(), p.mitre()), k -> new ArrayDeque<>())
+                    .add(p);
             left.merge(p, p.quantity(), Integer::sum);
         }
         List<Bar> bars = new ArrayList<>();

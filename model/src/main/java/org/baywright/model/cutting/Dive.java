@@ -48,7 +48,8 @@ final class Dive {
                 incumbent.offer(whole);
             });
         }
-        List<Use> uses = new ArrayList<>(Use.exchanged(order, demand, relaxation.master().uses()));
+        List<Use> uses =
+                new ArrayList<>(Use.exchanged(order, demand, relaxation.master().uses()));
         uses.sort(Comparator.comparingDouble((Use u) -> -u.bars()));
         if (!uses.isEmpty() && uses.get(0).bars() > 1 - 1e-3) {
             Step step = new Step(fixed, demand, left);

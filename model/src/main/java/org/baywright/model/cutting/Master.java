@@ -247,18 +247,21 @@ final class Master {
 
     /**
      * A lower bound on the cost of covering with the allowed patterns, whatever the simplex has rounded: prices cut
-     * down until no pattern is worth more than it costs.
+     * down until no pattern is worth more than it costs, less what free bars are still worth.
      *
      * @source Farley (1990), Operations Research 38(5), 922–923
      */
     double safeBound() {
-        double shrink = 1;
         double[] sound = soundPrices();
+        double shrink = 1;
+        double[] excess = new double[limitRow.length];
         for (Column c : columns) {
             if (c.pattern != null && !c.barred) {
                 double worth = c.dot(sound);
-                if (worth > c.cost) {
-                    shrink = Math.max(shrink, c.cost > 0 ? worth / c.cost : Double.POSITIVE_INFINITY);
+                if (c.cost > 0) {
+                    shrink = Math.max(shrink, worth / c.cost);
+                } else {
+                    excess[c.pattern.stock] = Math.max(excess[c.pattern.stock], worth);
                 }
             }
         }
@@ -266,7 +269,10 @@ final class Master {
         for (int r = 0; r < rows; r++) {
             bound += sound[r] * Math.max(0, plain[r]);
         }
-        return (bound > 0 ? bound / shrink : bound) * dearest * (1 - 1e-12) - 1e-9;
+        for (int s = 0; s < excess.length; s++) {
+            bound -= excess[s] > 0 ? excess[s] * plain[limitRow[s]] : 0;
+        }
+        return bound / shrink * dearest - 1e-9 * Math.abs(bound) - 1e-9;
     }
 
     private double[] soundPrices() {

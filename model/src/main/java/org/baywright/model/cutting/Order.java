@@ -62,7 +62,8 @@ record Order(
         items.sort(Comparator.comparingLong((Item i) -> -i.load(job.saw())).thenComparingLong(i -> -i.overlap()));
         List<Long> overlaps = new ArrayList<>(List.of(0L));
         List<Mitre> families = new ArrayList<>(List.of(Mitre.SQUARE));
-        int[] family = items.stream().mapToInt(i -> familyOf(i, families, overlaps)).toArray();
+        int[] family =
+                items.stream().mapToInt(i -> familyOf(i, families, overlaps)).toArray();
         long unit = 0;
         for (Item item : items) {
             unit = gcd(gcd(unit, item.load(job.saw())), item.overlap());
@@ -81,7 +82,9 @@ record Order(
         }
         return new Order(
                 List.copyOf(items),
-                items.stream().mapToInt(i -> Math.toIntExact(i.load(job.saw()) / step)).toArray(),
+                items.stream()
+                        .mapToInt(i -> Math.toIntExact(i.load(job.saw()) / step))
+                        .toArray(),
                 items.stream().mapToInt(quantities::get).toArray(),
                 family,
                 overlaps.stream().mapToInt(o -> Math.toIntExact(o / step)).toArray(),

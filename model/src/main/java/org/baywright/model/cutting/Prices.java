@@ -33,7 +33,8 @@ record Prices(long[] item, long[] bar, double scale) {
             }
         }
         double each = Double.isInfinite(rate) ? 0 : rate;
-        long[] item = Arrays.stream(order.size()).mapToLong(s -> (long) (s * each)).toArray();
+        long[] item =
+                Arrays.stream(order.size()).mapToLong(s -> (long) (s * each)).toArray();
         long[] bar = new long[order.stocks()];
         for (int s = 0; s < bar.length; s++) {
             bar[s] = (long) Math.max(order.cost()[s] / dearest * scale, order.capacity()[s] * each);

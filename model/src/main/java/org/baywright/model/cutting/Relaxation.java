@@ -13,8 +13,8 @@ import java.util.List;
  *     151–162
  */
 final class Relaxation {
-    private static final int NARROW = Integer.getInteger("N",1000);
-    private static final double PULL = Integer.getInteger("P",80)/100.0;
+    private static final int NARROW = Integer.getInteger("N", 1000);
+    private static final double PULL = Integer.getInteger("P", 80) / 100.0;
 
     private final Order order;
     private final Deadline deadline;
@@ -84,7 +84,7 @@ final class Relaxation {
             double pull = Math.max(0, 1 - (1 - PULL) * (1 + missed));
             Prices now = Prices.of(master, order, scale).towards(centre, pull);
             Pricer.Found found =
-                    pricer.search(now.item(), demand, now.thresholds(left), width, Integer.getInteger("C",20));
+                    pricer.search(now.item(), demand, now.thresholds(left), width, Integer.getInteger("C", 20));
             raiseBound(now.sound(order, found.most(), master.dearest()), demand, left);
             if (isSettled(budget)) {
                 return Math.ceil(bound) <= budget;
@@ -132,7 +132,6 @@ final class Relaxation {
 
     /** Whether the bound, rounded up, says all it ever will. */
     private boolean isSettled(long budget) {
-        return Math.ceil(bound) > budget
-                || !master.isPretence() && Math.ceil(bound) >= Math.ceil(master.cost() - 1e-4);
+        return Math.ceil(bound) > budget || !master.isPretence() && Math.ceil(bound) >= Math.ceil(master.cost() - 1e-4);
     }
 }

@@ -29,7 +29,9 @@ final class Instances {
      */
     static Instance uniform(int n, int low, int high, int capacity, int seed) {
         Random random = new Random(seed);
-        int[] sizes = IntStream.range(0, n).map(k -> low + random.nextInt(high - low + 1)).toArray();
+        int[] sizes = IntStream.range(0, n)
+                .map(k -> low + random.nextInt(high - low + 1))
+                .toArray();
         return new Instance("uniform " + n + " in " + capacity, capacity, sizes, 0);
     }
 
@@ -58,7 +60,11 @@ final class Instances {
         List<Integer> sizes = new ArrayList<>();
         for (int b = 0; b < bars; b++) {
             int pieces = fewest + random.nextInt(most - fewest + 1);
-            int[] cuts = random.ints(1, capacity).distinct().limit(pieces - 1).sorted().toArray();
+            int[] cuts = random.ints(1, capacity)
+                    .distinct()
+                    .limit(pieces - 1)
+                    .sorted()
+                    .toArray();
             int before = 0;
             for (int cut : cuts) {
                 sizes.add(cut - before);
@@ -78,8 +84,7 @@ final class Instances {
     static Instance weibull(int n, double shape, int capacity, int seed) {
         Random random = new Random(seed);
         int[] sizes = IntStream.range(0, n)
-                .map(k -> (int) Math.ceil(
-                        capacity / 4.0 * Math.pow(-Math.log(1 - random.nextDouble()), 1 / shape)))
+                .map(k -> (int) Math.ceil(capacity / 4.0 * Math.pow(-Math.log(1 - random.nextDouble()), 1 / shape)))
                 .map(s -> Math.max(1, Math.min(s, capacity)))
                 .toArray();
         return new Instance("weibull " + n + " shape " + shape, capacity, sizes, 0);
