@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.baywright.model.problem.Problem;
 
@@ -58,9 +60,8 @@ public final class Cutter {
     }
 
     private Incumbent solve() {
-        Draft first = BestFit.pack(order, order.demand(), order.limit())
-                .orElseThrow(() -> new IllegalArgumentException("there is not enough stock for these pieces"));
-        Incumbent incumbent = new Incumbent(first, QuickBounds.of(order));
+        Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
+        Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
         if (!incumbent.isProven() && order.count() <= MOST_ITEMS) {
             search(incumbent);
         }
@@ -69,14 +70,14 @@ public final class Cutter {
 
     private void search(Incumbent incumbent) {
         Relaxation relaxation = new Relaxation(order, deadline);
-        relaxation.solve(List.copyOf(incumbent.best().times().keySet()));
+        relaxation.solve(incumbent.best().map(b -> b.times().keySet()).orElse(Set.of()));
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(relaxation);
         Dive dive = new Dive(order, relaxation, incumbent, deadline);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
             dive.run(round);
             if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round)) {
-                incumbent.raiseBound(incumbent.best().cost());
+                incumbent.raiseBound(incumbent.budget() + 1);
             }
         }
     }
@@ -104,7 +105,11 @@ public final class Cutter {
     }
 
     private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
-        Draft best = LayoutSearch.improved(order, incumbent.best(), deadline);
+        Draft found = incumbent
+                .best()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no way was found to cut these pieces from so few bars"));
+        Draft best = LayoutSearch.improved(order, found, deadline);
         if (!best.isRight()) {
             throw new IllegalStateException("the plan found does not make what was asked");
         }

@@ -32,9 +32,9 @@ public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
 
     /** What makes the job impossible: each piece longer than every stock length. Empty when all fit. */
     public List<Problem> problems(String source) {
-        Order order = Order.of(this);
+        List<Stock> there = stocks.stream().filter(s -> s.limit() > 0).toList();
         return pieces.stream()
-                .filter(p -> !order.fitsAlone(p))
+                .filter(p -> there.stream().noneMatch(s -> Order.fitsAlone(p, s, saw)))
                 .map(p -> tooLong(p, source))
                 .toList();
     }

@@ -126,15 +126,10 @@ record Order(
         return BigInteger.valueOf(a).gcd(BigInteger.valueOf(b)).longValue();
     }
 
-    /** Whether some stock length takes the piece alone. */
-    boolean fitsAlone(Piece piece) {
-        int i = items.indexOf(Item.of(piece));
-        for (int s = 0; s < stocks(); s++) {
-            if (limit[s] > 0 && fitsAlone(i, s)) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a bar of a stock takes a piece alone. */
+    static boolean fitsAlone(Piece piece, Stock stock, Saw saw) {
+        Item item = Item.of(piece);
+        return item.load(saw) + item.overlap() <= capacity(stock, saw);
     }
 
     boolean fitsAlone(int i, int s) {

@@ -2,6 +2,7 @@ package org.baywright.model.cutting;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Column generation: the linear program over all patterns, of which only those worth having are ever made. Its bound is
@@ -55,7 +56,7 @@ final class Relaxation {
     }
 
     /** Solves the whole order. */
-    void solve(List<Pattern> start) {
+    void solve(Set<Pattern> start) {
         start.forEach(master::add);
         solve(order.demand(), order.limit(), Long.MAX_VALUE);
     }

@@ -32,6 +32,15 @@ class CutterProperties {
         assertEquals(best.offcutMm(), score.offcutMm(), 0.01);
     }
 
+    /** All stock counted, so that often hardly enough is there, or not enough. */
+    @Property(tries = 150)
+    void scarceStockIsPlannedWheneverThereIsAWay(@ForAll("tiny") CuttingJob job) {
+        List<Stock> counted = job.stocks().stream()
+                .map(s -> s.limitedTo(s.limit() == Stock.UNLIMITED ? 2 : s.limit()))
+                .toList();
+        tinyJobsAreSolvedAsByTryingEverything(new CuttingJob(job.pieces(), counted, job.saw()));
+    }
+
     @Property(tries = 40)
     void shedListsAreCutRightAndProven(@ForAll("shed") CuttingJob job) {
         CuttingPlan plan = Cutter.plan(job, 60);

@@ -136,6 +136,18 @@ class CutterTest {
         assertThrows(IllegalArgumentException.class, () -> Cutter.plan(tooLittle, AMPLE));
     }
 
+    /** Best fit puts 4 and 3 together and is left with three bars; 4 + 2 + 2 and 3 + 3 + 2 take two. */
+    @Test
+    void scarceStockIsPlannedThroughToTheEnd() {
+        CuttingJob job = job(
+                new int[][] {{4000, 1}, {3000, 2}, {2000, 3}},
+                Saw.NONE,
+                Stock.length(8000).limitedTo(2));
+        CuttingPlan plan = Cutter.plan(job, AMPLE);
+        PlanChecks.isRight(plan);
+        assertEquals(2, plan.barCount());
+    }
+
     @Test
     void dearBarsAreLeftAlone() {
         CuttingPlan plan = Cutter.plan(

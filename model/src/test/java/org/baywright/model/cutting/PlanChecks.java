@@ -36,7 +36,7 @@ final class PlanChecks {
         for (double overlap : overlaps.values()) {
             taken += overlap;
         }
-        assertTrue(taken <= layout.stock().lengthMm() + 1e-6, "a bar of " + layout + " is " + taken);
+        assertTrue(taken <= layout.stock().lengthMm() + 1e-6, () -> "a bar of " + layout + " is " + taken);
     }
 
     private static Map<String, Integer> asked(CuttingPlan plan) {
