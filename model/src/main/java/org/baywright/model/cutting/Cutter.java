@@ -69,8 +69,9 @@ public final class Cutter {
     }
 
     private void search(Incumbent incumbent) {
-        Relaxation relaxation = new Relaxation(order, deadline);
-        relaxation.solve(incumbent.best().map(b -> b.times().keySet()).orElse(Set.of()));
+        Set<Pattern> start = incumbent.best().map(b -> b.times().keySet()).orElse(Set.of());
+        Relaxation relaxation = Relaxation.of(order, start, deadline);
+        relaxation.solve();
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(relaxation);
         Dive dive = new Dive(order, relaxation, incumbent, deadline);
@@ -90,7 +91,7 @@ public final class Cutter {
 
         Root(Relaxation relaxation) {
             prices = relaxation.prices();
-            perCost = prices.scale() / relaxation.master().dearest();
+            perCost = prices.scale() / order.dearest();
             bound = relaxation.bound();
         }
 

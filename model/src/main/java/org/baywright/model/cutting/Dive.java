@@ -17,59 +17,72 @@ final class Dive {
     private static final double NEARLY_WHOLE = 0.8;
 
     private final Order order;
-    private final Relaxation relaxation;
+    private Relaxation whole;
     private final Incumbent incumbent;
     private final Deadline deadline;
 
-    Dive(Order order, Relaxation relaxation, Incumbent incumbent, Deadline deadline) {
+    /** Dives from the solved program of a whole order. */
+    Dive(Order order, Relaxation whole, Incumbent incumbent, Deadline deadline) {
         this.order = order;
-        this.relaxation = relaxation;
+        this.whole = whole;
         this.incumbent = incumbent;
         this.deadline = deadline;
     }
 
-    /** Searches the whole order with at most so many choices against the program's advice. */
+    /** Searches with at most so many choices against the program's advice. */
     void run(int discrepancies) {
-        down(new Draft(order), order.demand(), order.limit(), discrepancies);
+        Step start = new Step(new Draft(order), order.demand(), order.limit());
+        if (whole.budget() != incumbent.budget()) {
+            // What cannot better the present plan is left out from the start.
+            whole = whole.rest(start.demand, start.left, incumbent.budget(), whole.uses());
+            whole.solve();
+        }
+        down(start, whole, discrepancies);
     }
 
-    private boolean isOver() {
-        return incumbent.isProven() || deadline.passed();
-    }
-
-    private void down(Draft fixed, int[] demand, int[] left, int discrepancies) {
-        if (isOver() || !relaxation.solve(demand, left, incumbent.budget() - fixed.cost()) || isOver()) {
-            return;
-        }
-        if (Arrays.stream(demand).sum() <= FEW_PIECES) {
-            BestFit.pack(order, demand, left).ifPresent(rest -> {
-                Draft whole = fixed.copy();
-                whole.addAll(rest);
-                incumbent.offer(whole);
-            });
-        }
-        List<Use> uses =
-                new ArrayList<>(Use.exchanged(order, demand, relaxation.master().uses()));
+    private void down(Step at, Relaxation relaxation, int discrepancies) {
+        offerBestFit(at);
+        List<Use> uses = new ArrayList<>(relaxation.uses());
+        uses.removeIf(u -> !relaxation.affords(u.pattern()));
         uses.sort(Comparator.comparingDouble((Use u) -> -u.bars()));
         if (!uses.isEmpty() && uses.get(0).bars() > 1 - 1e-3) {
-            Step step = new Step(fixed, demand, left);
+            Step step = at.copy();
             uses.forEach(u -> step.take(u.pattern(), (int) (u.bars() + 1e-3)));
-            down(step.fixed, step.demand, step.left, discrepancies);
+            go(step, relaxation, uses, discrepancies);
         } else {
-            branch(fixed, demand, left, discrepancies, uses);
+            branch(at, relaxation, uses, discrepancies);
         }
     }
 
-    private void branch(Draft fixed, int[] demand, int[] left, int discrepancies, List<Use> uses) {
+    private void go(Step step, Relaxation from, List<Use> uses, int discrepancies) {
+        if (!incumbent.isProven() && !deadline.passed()) {
+            Relaxation rest = from.rest(step.demand, step.left, incumbent.budget() - step.fixed.cost(), uses);
+            if (rest.solve() && !deadline.passed()) {
+                down(step, rest, discrepancies);
+            }
+        }
+    }
+
+    private void branch(Step at, Relaxation relaxation, List<Use> uses, int discrepancies) {
         for (int k = 0; k < uses.size() && k <= discrepancies; k++) {
-            Step step = new Step(fixed, demand, left);
-            if (step.take(uses.get(k).pattern(), 1) == 0) {
-                continue;
+            Step step = at.copy();
+            if (step.take(uses.get(k).pattern(), 1) > 0) {
+                if (k == 0) {
+                    uses.stream().skip(1).filter(u -> u.bars() > NEARLY_WHOLE).forEach(u -> step.take(u.pattern(), 1));
+                }
+                go(step, relaxation, uses, discrepancies - k);
             }
-            if (k == 0) {
-                uses.stream().skip(1).filter(u -> u.bars() > NEARLY_WHOLE).forEach(u -> step.take(u.pattern(), 1));
-            }
-            down(step.fixed, step.demand, step.left, discrepancies - k);
+        }
+    }
+
+    /** The bars fixed so far, the rest by best fit. */
+    private void offerBestFit(Step at) {
+        if (Arrays.stream(at.demand).sum() <= FEW_PIECES) {
+            BestFit.pack(order, at.demand, at.left).ifPresent(rest -> {
+                Draft draft = at.fixed.copy();
+                draft.addAll(rest);
+                incumbent.offer(draft);
+            });
         }
     }
 
@@ -83,6 +96,10 @@ final class Dive {
             this.fixed = fixed.copy();
             this.demand = demand.clone();
             this.left = left.clone();
+        }
+
+        Step copy() {
+            return new Step(fixed, demand, left);
         }
 
         int take(Pattern pattern, int wanted) {

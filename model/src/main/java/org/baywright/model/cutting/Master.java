@@ -2,8 +2,9 @@ package org.baywright.model.cutting;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -24,17 +25,22 @@ final class Master {
     /** The cost of a piece from nowhere. */
     static final double STAND_IN = 1000;
 
+    /** The same where each piece can have a bar of its own, which costs at most one. */
+    private static final double OWN_BAR = 2;
+
     private static final double TINY = 1e-9;
 
     private final Order order;
     private final Deadline deadline;
     private final int items;
+    private final int[] itemRow;
     private final int rows;
+    private final double standIn;
     private final int[] limitRow;
     private final int[] leastRow;
     private final double dearest;
     private final List<Column> columns = new ArrayList<>();
-    private final Set<Pattern> known = new HashSet<>();
+    private final Set<Pattern> known = new LinkedHashSet<>();
     private final double[][] inverse;
     private final int[] basis;
     private final double[] level;
@@ -79,21 +85,29 @@ final class Master {
      *
      * @source Valério de Carvalho (2005), INFORMS Journal on Computing 17(2), 175–182
      */
-    static Master forPricing(Order order, Deadline deadline) {
-        Master master = new Master(order, false, deadline);
+    static Master forPricing(Order order, int[] demand, int[] left, Deadline deadline) {
+        Master master = new Master(order, demand, false, deadline);
         master.addExchanges();
+        master.setRight(demand, left, new int[left.length]);
+        master.refresh();
         return master;
     }
 
     /** A program to branch on: the bars of each stock can be held between a least and a most. */
     static Master forBranching(Order order, Deadline deadline) {
-        return new Master(order, true, deadline);
+        return new Master(order, order.demand(), true, deadline);
     }
 
-    private Master(Order order, boolean counted, Deadline deadline) {
+    private Master(Order order, int[] demand, boolean counted, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
-        items = order.count();
+        itemRow = new int[demand.length];
+        int wanted = 0;
+        for (int i = 0; i < demand.length; i++) {
+            itemRow[i] = demand[i] > 0 ? wanted++ : -1;
+        }
+        items = wanted;
+        standIn = order.isBuyable() ? OWN_BAR : STAND_IN;
         limitRow = new int[order.stocks()];
         int row = items;
         for (int s = 0; s < limitRow.length; s++) {
@@ -104,7 +118,7 @@ final class Master {
             leastRow[s] = counted ? row++ : -1;
         }
         rows = row;
-        dearest = Math.max(1, Arrays.stream(order.cost()).max().orElse(1));
+        dearest = order.dearest();
         inverse = new double[rows][rows];
         basis = new int[rows];
         level = new double[rows];
@@ -123,12 +137,14 @@ final class Master {
     private void addExchanges() {
         int[] before = new int[order.overlap().length];
         Arrays.fill(before, -1);
-        for (int i = 0; i < items; i++) {
-            int longer = before[order.family()[i]];
-            if (longer >= 0) {
-                columns.add(new Column(null, 0, new int[] {longer, i}, new double[] {-1, 1}));
+        for (int i = 0; i < itemRow.length; i++) {
+            if (itemRow[i] >= 0) {
+                int longer = before[order.family()[i]];
+                if (longer >= 0) {
+                    columns.add(new Column(null, 0, new int[] {longer, itemRow[i]}, new double[] {-1, 1}));
+                }
+                before[order.family()[i]] = itemRow[i];
             }
-            before[order.family()[i]] = i;
         }
     }
 
@@ -137,15 +153,13 @@ final class Master {
             columns.add(new Column(null, 0, new int[] {r}, new double[] {isCover(r) ? -1 : 1}));
         }
         for (int i = 0; i < items; i++) {
-            columns.add(new Column(null, STAND_IN, new int[] {i}, new double[] {1}));
+            columns.add(new Column(null, standIn, new int[] {i}, new double[] {1}));
         }
         for (int r = 0; r < rows; r++) {
             inverse[r][r] = r >= items && isCover(r) ? -1 : 1;
             basis[r] = r < items ? rows + r : r;
             columns.get(basis[r]).basic = true;
         }
-        setRight(order.demand(), order.limit(), new int[order.stocks()]);
-        refresh();
     }
 
     /** Whether a row asks for something rather than limits it. */
@@ -153,14 +167,9 @@ final class Master {
         return r < items || leastRow[0] >= 0 && r >= leastRow[0];
     }
 
-    /** What a cost of one in this program stands for, in the cost steps of the order. */
-    double dearest() {
-        return dearest;
-    }
-
-    /** How many patterns are known. */
-    int patterns() {
-        return known.size();
+    /** The patterns known so far, in the order they came. */
+    Set<Pattern> patterns() {
+        return Collections.unmodifiableSet(known);
     }
 
     boolean add(Pattern pattern) {
@@ -170,10 +179,11 @@ final class Master {
         int n = pattern.item.length;
         int limit = limitRow[pattern.stock];
         int least = leastRow[pattern.stock];
-        int[] row = Arrays.copyOf(pattern.item, n + (limit < 0 ? 0 : 1) + (least < 0 ? 0 : 1));
+        int[] row = new int[n + (limit < 0 ? 0 : 1) + (least < 0 ? 0 : 1)];
         double[] entry = new double[row.length];
         Arrays.fill(entry, 1);
         for (int k = 0; k < n; k++) {
+            row[k] = itemRow[pattern.item[k]];
             entry[k] = pattern.count[k];
         }
         if (limit >= 0) {
@@ -190,7 +200,7 @@ final class Master {
     boolean isWanted(Pattern pattern) {
         double worth = limitPrice(pattern.stock);
         for (int k = 0; k < pattern.item.length; k++) {
-            worth += pattern.count[k] * price[pattern.item[k]];
+            worth += pattern.count[k] * price[itemRow[pattern.item[k]]];
         }
         return worth > order.cost()[pattern.stock] / dearest + 1e-8;
     }
@@ -210,9 +220,12 @@ final class Master {
 
     /** Changes what is to be covered and what may be drawn; call {@link #repair} next. */
     void setRight(int[] demand, int[] left, int[] least) {
-        for (int i = 0; i < items; i++) {
-            plain[i] = Math.max(0, demand[i]);
-            right[i] = demand[i] > 0 ? demand[i] + nudge[i] : -nudge[i];
+        for (int i = 0; i < demand.length; i++) {
+            int r = itemRow[i];
+            if (r >= 0) {
+                plain[r] = Math.max(0, demand[i]);
+                right[r] = demand[i] > 0 ? demand[i] + nudge[r] : -nudge[r];
+            }
         }
         for (int s = 0; s < limitRow.length; s++) {
             if (limitRow[s] >= 0) {
@@ -227,11 +240,16 @@ final class Master {
         findLevels();
     }
 
-    /** The price of each row in the present basis: items at least 0, limited stock at most 0. */
+    /** What one more piece of each item costs in the present basis; nothing where none is wanted. */
     double[] prices() {
-        return price.clone();
+        double[] prices = new double[itemRow.length];
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] = itemRow[i] < 0 ? 0 : Math.max(0, price[itemRow[i]]);
+        }
+        return prices;
     }
 
+    /** What one more bar of a limited stock costs: nothing or less. */
     double limitPrice(int stock) {
         return limitRow[stock] < 0 ? 0 : Math.min(0, price[limitRow[stock]]);
     }
@@ -286,7 +304,7 @@ final class Master {
     /** True while pieces still come from nowhere or barred patterns are in use. */
     boolean isPretence() {
         for (int r = 0; r < rows; r++) {
-            if (columns.get(basis[r]).cost() >= STAND_IN && level[r] > 1e-4) {
+            if (columns.get(basis[r]).cost() >= standIn && level[r] > 1e-4) {
                 return true;
             }
         }

@@ -2,10 +2,12 @@ package org.baywright.model.cutting;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * A cutting job as whole numbers: equal pieces are one item, items stand largest first, lengths and costs are divided by
@@ -136,8 +138,19 @@ record Order(
         return size[i] + overlap[family[i]] <= capacity[s];
     }
 
+    /** Whether for each item there is stock without limit that takes it. */
+    boolean isBuyable() {
+        return IntStream.range(0, count())
+                .allMatch(i -> IntStream.range(0, stocks()).anyMatch(s -> !isLimited(s) && fitsAlone(i, s)));
+    }
+
     int count() {
         return size.length;
+    }
+
+    /** The cost of the dearest bar, at least 1. */
+    long dearest() {
+        return Math.max(1, Arrays.stream(cost).max().orElse(1));
     }
 
     int stocks() {

@@ -19,13 +19,14 @@ record Prices(long[] item, long[] bar, double scale) {
         }
         long[] bar = new long[order.stocks()];
         for (int s = 0; s < bar.length; s++) {
-            bar[s] = (long) ((order.cost()[s] / master.dearest() - master.limitPrice(s)) * scale);
+            bar[s] = (long) ((order.cost()[s] / (double) order.dearest() - master.limitPrice(s)) * scale);
         }
         return new Prices(item, bar, scale);
     }
 
     /** Each piece worth its share of the bar that is cheapest by its length. */
-    static Prices byLength(Order order, double dearest, double scale) {
+    static Prices byLength(Order order, double scale) {
+        double dearest = order.dearest();
         double rate = Double.POSITIVE_INFINITY;
         for (int s = 0; s < order.stocks(); s++) {
             if (order.cost()[s] > 0 && order.capacity()[s] > 0) {
@@ -55,6 +56,15 @@ record Prices(long[] item, long[] bar, double scale) {
         return mixed;
     }
 
+    /** What the pieces of a bar are worth. */
+    long worth(Pattern pattern) {
+        long worth = 0;
+        for (int k = 0; k < pattern.item.length; k++) {
+            worth += item[pattern.item[k]] * pattern.count[k];
+        }
+        return worth;
+    }
+
     /** What a bar of each stock must be worth to be taken into the program; all the world when none is left. */
     long[] thresholds(int[] left) {
         long[] threshold = new long[bar.length];
@@ -71,18 +81,18 @@ record Prices(long[] item, long[] bar, double scale) {
      * @param most no bar of a stock is worth more at these prices
      * @source Farley (1990), Operations Research 38(5), 922–923
      */
-    Prices sound(Order order, long[] most, double dearest) {
+    Prices sound(Order order, long[] most) {
         double shrink = 1;
         for (int s = 0; s < most.length; s++) {
             if (!order.isLimited(s)) {
-                shrink = Math.max(shrink, most[s] / cost(order, s, dearest) * (1 + 1e-15));
+                shrink = Math.max(shrink, most[s] / cost(order, s) * (1 + 1e-15));
             }
         }
         double by = shrink;
         long[] soundItem = Arrays.stream(item).map(v -> (long) (v / by)).toArray();
         long[] soundBar = new long[bar.length];
         for (int s = 0; s < bar.length; s++) {
-            soundBar[s] = (long) cost(order, s, dearest);
+            soundBar[s] = (long) cost(order, s);
             if (order.isLimited(s) && most[s] < Long.MAX_VALUE) {
                 soundBar[s] = Math.max(soundBar[s], (long) Math.ceil(most[s] / by));
             }
@@ -90,21 +100,21 @@ record Prices(long[] item, long[] bar, double scale) {
         return new Prices(soundItem, soundBar, scale);
     }
 
-    /** The lower bound that sound prices give on the cost of a demand, in units of the dearest bar. */
-    double bound(Order order, int[] demand, int[] left, double dearest) {
+    /** The lower bound that sound prices give on the cost of a demand, in cost steps. */
+    double bound(Order order, int[] demand, int[] left) {
         double worth = 0;
         for (int i = 0; i < demand.length; i++) {
             worth += (double) item[i] * demand[i];
         }
         for (int s = 0; s < bar.length; s++) {
             if (order.isLimited(s)) {
-                worth -= left[s] * (bar[s] - cost(order, s, dearest));
+                worth -= left[s] * (bar[s] - cost(order, s));
             }
         }
-        return worth / scale;
+        return worth / scale * order.dearest();
     }
 
-    private double cost(Order order, int s, double dearest) {
-        return order.cost()[s] / dearest * scale;
+    private double cost(Order order, int s) {
+        return order.cost()[s] / (double) order.dearest() * scale;
     }
 }

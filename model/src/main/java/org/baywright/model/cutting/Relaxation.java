@@ -3,6 +3,7 @@ package org.baywright.model.cutting;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Column generation: the linear program over all patterns, of which only those worth having are ever made. Its bound is
@@ -15,116 +16,135 @@ import java.util.Set;
  */
 final class Relaxation {
     private static final int NARROW = Integer.getInteger("N", 1000);
+    private static final int WANTED = Integer.getInteger("C", 20);
     private static final double PULL = Integer.getInteger("P", 80) / 100.0;
 
+    private static final int PATIENCE = Integer.getInteger("S", 60);
+    private static final int MOST_HANDED_DOWN = 5000;
+
     private final Order order;
+    private final int[] demand;
+    private final int[] left;
     private final Deadline deadline;
     private final Master master;
-    private final Pricer pricer;
     private final double scale;
     private Prices centre;
-    private double bound;
-    private boolean optimal;
+    private final long budget;
+    private double bound = Double.NEGATIVE_INFINITY;
 
-    Relaxation(Order order, Deadline deadline) {
+    private Relaxation(Order order, int[] demand, int[] left, long budget, Prices centre, Deadline deadline) {
         this.order = order;
+        this.budget = budget;
+        this.demand = demand;
+        this.left = left;
+        this.centre = centre;
         this.deadline = deadline;
-        master = Master.forPricing(order, deadline);
-        pricer = new Pricer(order);
+        scale = centre.scale();
+        master = Master.forPricing(order, demand, left, deadline);
+        raiseBound(centre);
+    }
+
+    /** The program of a whole order, some patterns given to start from. */
+    static Relaxation of(Order order, Set<Pattern> start, Deadline deadline) {
         long pieces = Arrays.stream(order.demand()).asLongStream().sum();
-        scale = 0x1p60 / (Master.STAND_IN * (pieces + 1));
-        centre = Prices.byLength(order, master.dearest(), scale);
+        double scale = 0x1p60 / (Master.STAND_IN * (pieces + 1));
+        Prices prices = Prices.byLength(order, scale);
+        Relaxation whole = new Relaxation(order, order.demand(), order.limit(), Long.MAX_VALUE, prices, deadline);
+        start.forEach(whole.master::add);
+        return whole;
     }
 
-    Master master() {
-        return master;
+    /**
+     * The program of what is left after some bars are cut and may still be spent; it starts from this one's patterns and
+     * prices.
+     */
+    Relaxation rest(int[] demandLeft, int[] stockLeft, long budgetLeft, List<Use> uses) {
+        Relaxation rest = new Relaxation(order, demandLeft, stockLeft, budgetLeft, centre, deadline);
+        Stream.concat(uses.stream().map(Use::pattern), master.patterns().stream())
+                .filter(p -> p.timesWithin(demandLeft) > 0 && rest.affords(p))
+                .limit(MOST_HANDED_DOWN)
+                .forEach(rest.master::add);
+        return rest;
     }
 
-    /** A proven lower bound on the cost of what was last solved, in cost steps of the order. */
+    /**
+     * Whether a plan within the budget can hold a bar of a pattern: at sound prices no bar falls short of what it must
+     * earn by more than the budget is over the bound.
+     */
+    boolean affords(Pattern pattern) {
+        double gap = (budget - bound + 1e-6) / order.dearest();
+        return centre.worth(pattern) >= centre.bar()[pattern.stock] - gap * scale;
+    }
+
+    /** The most a plan may cost. */
+    long budget() {
+        return budget;
+    }
+
+    /** A proven lower bound, in cost steps of the order. */
     double bound() {
         return bound;
     }
 
-    /** The prices that gave the best bound of what was last solved. */
+    /** The prices that gave the bound. */
     Prices prices() {
         return centre;
     }
 
-    /** Whether the last program was solved to the end, so that its prices are the best. */
-    boolean isOptimal() {
-        return optimal;
-    }
-
-    /** Solves the whole order. */
-    void solve(Set<Pattern> start) {
-        start.forEach(master::add);
-        solve(order.demand(), order.limit(), Long.MAX_VALUE);
+    /** The bars of the program's answer, exchanges carried out. */
+    List<Use> uses() {
+        return Use.exchanged(order, demand, master.uses());
     }
 
     /**
-     * Solves for a demand and what is left of each stock, both no more than the order's. Stops early when the bound
-     * passes the budget, or when more patterns cannot raise the rounded bound.
+     * Adds patterns until none helps, until the bound passes the budget, until more patterns cannot raise the rounded
+     * bound, or until little is gained.
      *
      * @return whether a plan within the budget may exist
      */
-    boolean solve(int[] demand, int[] left, long budget) {
-        restart(demand, left);
-        master.optimise();
-        bound = Double.NEGATIVE_INFINITY;
-        raiseBound(centre, demand, left);
-        if (deadline.passed() || isSettled(budget)) {
-            return Math.ceil(bound) <= budget;
-        }
+    boolean solve() {
+        Pricer pricer = new Pricer(order);
         int width = NARROW;
         int missed = 0;
-        while (true) {
-            master.optimise();
-            if (deadline.passed()) {
-                return true;
-            }
+        int rounds = 0;
+        double gap = Double.POSITIVE_INFINITY;
+        master.optimise();
+        while (!deadline.passed() && !isSettled() && ++rounds <= PATIENCE) {
             double pull = Math.max(0, 1 - (1 - PULL) * (1 + missed));
             Prices now = Prices.of(master, order, scale).towards(centre, pull);
-            Pricer.Found found =
-                    pricer.search(now.item(), demand, now.thresholds(left), width, Integer.getInteger("C", 20));
-            raiseBound(now.sound(order, found.most(), master.dearest()), demand, left);
-            if (isSettled(budget)) {
-                return Math.ceil(bound) <= budget;
-            }
+            Pricer.Found found = pricer.search(now.item(), demand, now.thresholds(left), width, WANTED);
+            raiseBound(now.sound(order, found.most()));
             if (addHelps(found.patterns())) {
                 missed = 0;
+                master.optimise();
             } else if (pull > 0) {
                 missed++;
-            } else if (found.complete()) {
-                optimal = true;
-                return Math.ceil(bound) <= budget;
-            } else {
+            } else if (!found.complete()) {
                 width *= 8;
+            } else {
+                break;
+            }
+            if (master.cost() - bound < 0.95 * gap) {
+                gap = master.cost() - bound;
+                rounds = 0;
             }
         }
-    }
-
-    private void restart(int[] demand, int[] left) {
-        master.allowAll();
-        master.optimise();
-        master.setRight(demand, left, new int[left.length]);
-        master.repair();
-        master.setAllowed(p -> p.timesWithin(demand) > 0);
-        optimal = false;
+        return Math.ceil(bound) <= budget;
     }
 
     private boolean addHelps(List<Pattern> patterns) {
         boolean helps = false;
         for (Pattern p : patterns) {
-            helps |= master.isWanted(p) && master.add(p);
+            helps |= affords(p) && master.isWanted(p) && master.add(p);
         }
         return helps;
     }
 
     /** Takes the bound that sound prices give if it is better, and the prices with it. */
-    private void raiseBound(Prices sound, int[] demand, int[] left) {
-        double exact = sound.bound(order, demand, left, master.dearest()) * master.dearest();
+    private void raiseBound(Prices sound) {
+        double exact = sound.bound(order, demand, left);
         // Far more than the rounding of the few sums behind it.
-        double safe = exact * (1 - 1e-12) - 1e-9;
+        double safe = exact - 1e-12 * Math.abs(exact) - 1e-9;
         if (safe > bound) {
             bound = safe;
             centre = sound;
@@ -132,7 +152,7 @@ final class Relaxation {
     }
 
     /** Whether the bound, rounded up, says all it ever will. */
-    private boolean isSettled(long budget) {
+    private boolean isSettled() {
         return Math.ceil(bound) > budget || !master.isPretence() && Math.ceil(bound) >= Math.ceil(master.cost() - 1e-4);
     }
 }
