@@ -75,26 +75,21 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
 
     /** The bars one by one, each piece with its mark; marks are dealt out in the order of the cut list. */
     public List<Bar> bars() {
-        Map<Cut, Deque<Piece>> waiting = new HashMap<>();
+        Map<Order.Item, Deque<Piece>> waiting = new HashMap<>();
         Map<Piece, Integer> left = new HashMap<>();
         for (Piece p : job.pieces()) {
-            waiting.computeIfAbsent(key(p.lengthMm(), p.mitre()), k -> new ArrayDeque<>())
-                    .add(p);
+            waiting.computeIfAbsent(Order.Item.of(p), k -> new ArrayDeque<>()).add(p);
             left.merge(p, p.quantity(), Integer::sum);
         }
         List<Bar> bars = new ArrayList<>();
         for (Layout layout : layouts) {
             for (int n = 0; n < layout.times(); n++) {
                 List<String> marks = new ArrayList<>();
-                layout.cuts().forEach(c -> deal(c, waiting.get(key(c.lengthMm(), c.mitre())), left, marks));
+                layout.cuts().forEach(c -> deal(c, waiting.get(Order.Item.of(c.lengthMm(), c.mitre())), left, marks));
                 bars.add(new Bar(layout, marks));
             }
         }
         return bars;
-    }
-
-    private static Cut key(double lengthMm, Mitre mitre) {
-        return new Cut(new Order.Item(Math.round(lengthMm * 1000), mitre).lengthMm(), mitre, 1);
     }
 
     private static void deal(Cut cut, Deque<Piece> waiting, Map<Piece, Integer> left, List<String> marks) {

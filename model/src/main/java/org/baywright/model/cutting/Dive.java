@@ -36,8 +36,11 @@ final class Dive {
             // What cannot better the present plan is left out from the start.
             whole = whole.rest(start.demand, start.left, incumbent.budget(), whole.uses());
             whole.solve();
+            incumbent.raiseBound(whole.bound());
         }
-        down(start, whole, discrepancies);
+        if (!incumbent.isProven()) {
+            down(start, whole, discrepancies);
+        }
     }
 
     private void down(Step at, Relaxation relaxation, int discrepancies) {

@@ -54,27 +54,26 @@ final class Enumeration {
         return Optional.of(e.patterns);
     }
 
-    /** Decides on the items from i on; false when there is too much to do. */
+    /** Adds items from i on; false when there is too much to do. */
     private boolean extend(int i, int room, double worth) {
-        if (worth + room * rate[i] < floor) {
-            return true;
-        }
         if (++nodes > MOST_NODES || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
             return false;
         }
-        if (i == order.count()) {
+        if (worth >= floor) {
             addIfFull(room);
-            return true;
         }
-        int first = familyOpen(i) ? 0 : order.overlap()[order.family()[i]];
-        int copies = Math.max(0, Math.min(order.demand()[i], (room - first) / order.size()[i]));
-        boolean done = true;
-        for (int n = copies; n >= 0 && done; n--) {
-            counts[i] = n;
-            done = extend(i + 1, room - n * order.size()[i] - (n > 0 ? first : 0), worth + (double) n * value[i]);
+        for (int j = i; j < counts.length && worth + room * rate[j] >= floor; j++) {
+            int need = order.size()[j] + (familyOpen(j) ? 0 : order.overlap()[order.family()[j]]);
+            if (counts[j] < order.demand()[j] && need <= room) {
+                counts[j]++;
+                boolean done = extend(j, room - need, worth + value[j]);
+                counts[j]--;
+                if (!done) {
+                    return false;
+                }
+            }
         }
-        counts[i] = 0;
-        return done;
+        return true;
     }
 
     private void addIfFull(int room) {

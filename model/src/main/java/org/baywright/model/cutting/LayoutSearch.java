@@ -15,8 +15,8 @@ import java.util.Optional;
  *     Research 38(7), 1657–1676
  */
 final class LayoutSearch {
-    private static final long STEPS_FOR_FEW = 20_000;
-    private static final long STEPS_FOR_ALL = 2_000_000;
+    private static final long STEPS_FOR_FEW = 5_000;
+    private static final long STEPS_FOR_ALL = 300_000;
     private static final int MOST_LAYOUTS = 60;
 
     private final Order order;

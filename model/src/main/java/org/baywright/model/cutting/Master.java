@@ -14,12 +14,14 @@ import java.util.function.Predicate;
 /**
  * The linear program over the patterns known so far: cover each item's demand at least cost, without overdrawing
  * limited stock. A revised simplex with a dense inverse: primal steps after patterns join or leave, dual steps after the
- * demand changes, so each program of a search starts from the last one's basis.
+ * demand changes.
  *
- * <p>Rows: one for each item (≥), then one for each limited stock (≤). Columns: one slack for each row, one stand-in for
- * each item at a cost no plan would pay, then the patterns. Costs are in units of the dearest bar.
+ * <p>Rows: one for each item wanted (≥), one for each limited stock (≤), and to branch on, one for the least bars of each
+ * stock (≥). Columns: one slack for each row, one stand-in for each item at a cost no plan would pay, exchanges of a
+ * piece for a longer one, then the patterns. Costs are in units of the dearest bar.
  *
- * @source Gilmore & Gomory (1961), Operations Research 9(6), 849–859; revised simplex: Chvátal, Linear Programming (1983)
+ * @source Gilmore & Gomory (1961), Operations Research 9(6), 849–859; revised simplex: Chvátal, Linear Programming
+ *     (1983); choice of the entering column: Forrest & Goldfarb (1992), Mathematical Programming 57, 341–374
  */
 final class Master {
     /** The cost of a piece from nowhere. */
@@ -333,7 +335,7 @@ final class Master {
         }
     }
 
-    /** The column that promises most for its length, by reference weights: Forrest & Goldfarb (1992). */
+    /** The column that promises most for its length in the reference frame. */
     private int cheapestColumn() {
         int best = -1;
         double most = 0;

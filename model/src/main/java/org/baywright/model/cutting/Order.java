@@ -40,7 +40,11 @@ record Order(
     /** What makes pieces interchangeable. */
     record Item(long lengthUm, Mitre mitre) {
         static Item of(Piece piece) {
-            return new Item(micrometres(piece.lengthMm()), piece.mitre());
+            return of(piece.lengthMm(), piece.mitre());
+        }
+
+        static Item of(double lengthMm, Mitre mitre) {
+            return new Item(micrometres(lengthMm), mitre);
         }
 
         double lengthMm() {

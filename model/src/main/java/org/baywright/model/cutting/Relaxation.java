@@ -15,11 +15,14 @@ import java.util.stream.Stream;
  *     151–162
  */
 final class Relaxation {
-    private static final int NARROW = Integer.getInteger("N", 1000);
-    private static final int WANTED = Integer.getInteger("C", 20);
-    private static final double PULL = Integer.getInteger("P", 80) / 100.0;
+    // How many states the pricing keeps at first, and how many patterns it hands over.
+    private static final int NARROW = 1000;
+    private static final int WANTED = 20;
+    // How far prices are pulled towards the centre.
+    private static final double PULL = 0.8;
 
-    private static final int PATIENCE = Integer.getInteger("S", 60);
+    // Rounds without a twentieth of the gap closed before the program is left as it is.
+    private static final int PATIENCE = 60;
     private static final int MOST_HANDED_DOWN = 5000;
 
     private final Order order;

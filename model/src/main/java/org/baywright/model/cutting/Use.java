@@ -38,7 +38,10 @@ record Use(Pattern pattern, double bars) {
         for (int j = 0; j < surplus.length; j++) {
             for (int i = j - 1; i >= 0 && surplus[j] < -TINY; i--) {
                 if (order.family()[i] == order.family()[j]) {
-                    while (Math.min(surplus[i], -surplus[j]) > TINY && exchangeOne(now, i, j, surplus)) {}
+                    boolean moved = true;
+                    while (moved && Math.min(surplus[i], -surplus[j]) > TINY) {
+                        moved = exchangeOne(now, i, j, surplus);
+                    }
                 }
             }
         }
