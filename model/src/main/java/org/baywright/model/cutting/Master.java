@@ -27,7 +27,7 @@ final class Master {
     /** The cost of a piece from nowhere. */
     static final double STAND_IN = 1000;
 
-    /** The same where each piece can have a bar of its own, which costs at most one. */
+    /** The same while patterns are generated and each piece can have a bar of its own, which costs at most one. */
     private static final double OWN_BAR = 2;
 
     private static final double TINY = 1e-9;
@@ -109,7 +109,7 @@ final class Master {
             itemRow[i] = demand[i] > 0 ? wanted++ : -1;
         }
         items = wanted;
-        standIn = order.isBuyable() ? OWN_BAR : STAND_IN;
+        standIn = !counted && order.isBuyable() ? OWN_BAR : STAND_IN;
         limitRow = new int[order.stocks()];
         int row = items;
         for (int s = 0; s < limitRow.length; s++) {
@@ -327,6 +327,8 @@ final class Master {
 
     /** Primal steps until no known pattern helps. */
     void optimise() {
+        // A new reference frame each time: weights only grow within one.
+        columns.forEach(c -> c.weight = 1);
         while (!deadline.passed()) {
             int entering = cheapestColumn();
             if (entering < 0 || !enter(entering)) {

@@ -23,6 +23,7 @@ final class Relaxation {
 
     // Rounds without a twentieth of the gap closed before the program is left as it is.
     private static final int PATIENCE = 60;
+    private static final double MOST_SLACK_LOST = 0.1;
     private static final int MOST_HANDED_DOWN = 5000;
 
     private final Order order;
@@ -154,8 +155,13 @@ final class Relaxation {
         }
     }
 
-    /** Whether the bound, rounded up, says all it ever will. */
+    /**
+     * Whether the bound passes the budget, or rounded up says all it ever will. Below a budget the answer must also leave
+     * most of the slack there is, or rounding it would use up more than there is.
+     */
     private boolean isSettled() {
-        return Math.ceil(bound) > budget || !master.isPretence() && Math.ceil(bound) >= Math.ceil(master.cost() - 1e-4);
+        double cost = master.cost() - 1e-4;
+        boolean close = budget == Long.MAX_VALUE || cost - bound <= MOST_SLACK_LOST * (budget - bound);
+        return Math.ceil(bound) > budget || !master.isPretence() && close && Math.ceil(bound) >= Math.ceil(cost);
     }
 }

@@ -89,9 +89,8 @@ final class Tree {
                 return branch(node, s, (int) bars[s]);
             }
         }
-        Optional<Use> use = uses.stream()
-                .filter(u -> fraction(u.bars()) > WHOLE)
-                .max(Comparator.comparingDouble(u -> fraction(u.bars())));
+        Optional<Use> use =
+                uses.stream().filter(u -> fraction(u.bars()) > WHOLE).max(Comparator.comparingDouble(Use::bars));
         return use.isPresent() ? branch(node, use.get()) : offer(node, uses);
     }
 

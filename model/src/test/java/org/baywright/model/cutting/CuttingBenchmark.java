@@ -56,8 +56,27 @@ public final class CuttingBenchmark {
                 k -> Instances.uniform(500, 1000, 5000, 10_000, k),
                 k -> Instances.hard(160, k),
                 k -> Instances.hard(200, k));
+        if ("sheds".contains(word)) {
+            runSheds();
+        }
         sets.forEach(this::run);
         System.out.printf(Locale.ROOT, "%d of %d at the optimum (%.1f %%)%n", solved, tried, 100.0 * solved / tried);
+    }
+
+    private void runSheds() {
+        double longest = 0;
+        double total = 0;
+        int proven = 0;
+        int sheds = 30 * jobs;
+        for (int k = 0; k < sheds; k++) {
+            long start = System.nanoTime();
+            proven += Cutter.plan(Instances.shed(k), seconds).proven() ? 1 : 0;
+            double took = (System.nanoTime() - start) / 1e9;
+            longest = Math.max(longest, took);
+            total += took;
+        }
+        System.out.printf(
+                Locale.ROOT, "%-28s %5d %7d %7s %8.3f %8.3f%n", "sheds", sheds, proven, "-", total / sheds, longest);
     }
 
     private void run(IntFunction<Instances.Instance> set) {

@@ -22,6 +22,18 @@ final class Instances {
         }
     }
 
+    /** A list as a shed gives it: 5 to 40 lengths, up to 1000 pieces, one to three stock lengths, a saw. Ours. */
+    static CuttingJob shed(int seed) {
+        Random random = new Random(seed);
+        int lengths = 5 + random.nextInt(36);
+        List<Piece> pieces = IntStream.range(0, lengths)
+                .mapToObj(k -> Piece.square((2000 + random.nextInt(77_000)) / 10.0, 1 + random.nextInt(1000 / lengths)))
+                .toList();
+        List<Stock> stocks = List.of(Stock.length(8000), Stock.length(12_000), Stock.length(9000))
+                .subList(0, 1 + random.nextInt(3));
+        return new CuttingJob(pieces, stocks, new Saw(3, 10));
+    }
+
     /**
      * Uniform sizes.
      *

@@ -32,10 +32,9 @@ final class PlanChecks {
                     cut.mitre(),
                     cut.mitre().depthMm() * Math.tan(Math.toRadians(cut.mitre().angleDeg())));
         }
-        double taken = pieces + kerfs - layout.saw().kerfMm() + layout.saw().endTrimMm();
-        for (double overlap : overlaps.values()) {
-            taken += overlap;
-        }
+        double runs =
+                overlaps.values().stream().mapToDouble(Double::doubleValue).sum();
+        double taken = pieces + kerfs - layout.saw().kerfMm() + layout.saw().endTrimMm() + runs;
         assertTrue(taken <= layout.stock().lengthMm() + 1e-6, () -> "a bar of " + layout + " is " + taken);
     }
 
