@@ -28,10 +28,10 @@ public record HollowSection(
         implements Section {
     /** Checks that the wall fits inside the section. */
     public HollowSection {
-        if (!(thickness > 0) || 2 * thickness >= Math.min(depth, width)) {
+        if (!(thickness > 0) || !(2 * thickness < Math.min(depth, width)) || !Double.isFinite(depth * width)) {
             throw new IllegalArgumentException("a hollow section needs a wall thinner than half its side");
         }
-        if (innerRadius < 0 || outerRadius < innerRadius || 2 * outerRadius > Math.min(depth, width)) {
+        if (!(innerRadius >= 0) || !(outerRadius >= innerRadius) || !(2 * outerRadius <= Math.min(depth, width))) {
             throw new IllegalArgumentException("corner radii do not fit the hollow section");
         }
     }
