@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record Catalogue(List<Section> sections, List<AnchorType> anchors, List<StockLengths> stockLengths) {
     /** Names further than this from any section are left unanswered rather than guessed at. */
-    private static final int WORDS_APART = 3;
+    private static final int WORDS_APART = 4;
 
     private static final int NEAREST = 3;
 

@@ -1,5 +1,6 @@
 package org.baywright.model.catalogue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -48,10 +49,12 @@ record Designation(String key) {
         return NUMBER.matcher(STANDARD.matcher(key).replaceFirst("")).replaceAll("");
     }
 
+    /** Largest first, so that the order a name gives them in does not set it apart. */
     private List<Double> sizes() {
         return NUMBER.matcher(key)
                 .results()
                 .map(number -> Double.valueOf(number.group()))
+                .sorted(Comparator.reverseOrder())
                 .toList();
     }
 

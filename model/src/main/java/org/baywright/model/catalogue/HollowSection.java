@@ -86,9 +86,9 @@ public record HollowSection(
         }
 
         /**
-         * The rectangle less four spandrels (a square of side r less its quarter circle). About the line through the circle centre a spandrel has area
-         * (1 − π/4)r², first moment r³/2 − r³/3 and second moment r⁴/3 − πr⁴/16; the parallel-axis rule
-         * carries it to the middle of the section.
+         * The rectangle less four spandrels (a square of side r less its quarter circle). About the line through the
+         * circle's centre a spandrel has area (1 − π/4)r², first moment r³/2 − r³/3 and second moment r⁴/3 − πr⁴/16;
+         * the parallel-axis rule carries it to the middle of the section.
          */
         double inertiaDepth() {
             double r = radius;
