@@ -12,7 +12,8 @@ package org.baywright.model.geometry;
 public record Placement(Vec3 origin, Vec3 along, Vec3 depth, Vec3 width) {
     /** Checks that the three axes are a right-handed unit frame. */
     public Placement {
-        if (along.cross(depth).distance(width) > 1e-9 || Math.abs(along.dot(depth)) > 1e-9) {
+        boolean unit = Math.abs(along.length() - 1) < 1e-9 && Math.abs(depth.length() - 1) < 1e-9;
+        if (!unit || !(along.cross(depth).distance(width) < 1e-9) || !(Math.abs(along.dot(depth)) < 1e-9)) {
             throw new IllegalArgumentException("axes of a placement must be right-handed and square to each other");
         }
     }
