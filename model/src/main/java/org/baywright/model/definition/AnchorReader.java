@@ -21,6 +21,7 @@ record AnchorReader(GroupReader group, Catalogue catalogue) {
             List.of("holeDiameter", "embedment", "minimumEdge", "minimumConcrete");
 
     Anchor read() {
+        long before = group.findings().errors();
         String size = group.text("size");
         Optional<AnchorType> known = catalogue.anchor(size);
         if (known.isEmpty() && !size.isEmpty()) {
@@ -35,7 +36,7 @@ record AnchorReader(GroupReader group, Catalogue catalogue) {
                 figure("minimumEdge", known, AnchorType::minimumEdge),
                 figure("minimumConcrete", known, AnchorType::minimumConcrete),
                 figure("plateHole", known.map(AnchorType::plateHole).orElse(rod + 6)));
-        if (!group.findings().hasError()) {
+        if (group.findings().errors() == before) {
             tellTight("holeDiameter", anchor.holeDiameter(), rod);
             tellTight("plateHole", anchor.plateHole(), rod);
         }

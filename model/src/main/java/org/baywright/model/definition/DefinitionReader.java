@@ -34,7 +34,7 @@ public final class DefinitionReader {
                 .map(tree -> Setting.apply(tree, overrides, findings))
                 .map(tree -> GroupReader.of(tree, Keys.FILE, new ValueReader(findings)))
                 .map(file -> new DefinitionReader(file, catalogue).definition());
-        return new Reading(definition.filter(d -> !findings.hasError()), findings.inOrder());
+        return new Reading(definition.filter(d -> findings.errors() == 0), findings.inOrder());
     }
 
     private Definition definition() {

@@ -18,8 +18,9 @@ final class Findings {
         problems.add(Problem.advice(code, where, message, remedy));
     }
 
-    boolean hasError() {
-        return problems.stream().anyMatch(Problem::isError);
+    /** How many stop the work so far. */
+    long errors() {
+        return problems.stream().filter(Problem::isError).count();
     }
 
     /** Ordered by line; what was asked for on the command line comes last. */

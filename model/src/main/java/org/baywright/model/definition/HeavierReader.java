@@ -37,7 +37,8 @@ record HeavierReader(GroupReader file, int frames, RoofShape roof, MemberReader 
     }
 
     private Heavier heavier(GroupReader group) {
-        Sides sides = group.choice("side", Sides.class);
+        long before = group.findings().errors();
+        Sides sides = group.choiceIfGiven("side", Sides.class).orElse(Sides.BOTH);
         if (roof == RoofShape.SKILLION
                 && sides != Sides.BOTH
                 && group.given("rafter").isPresent()) {
@@ -56,14 +57,16 @@ record HeavierReader(GroupReader file, int frames, RoofShape roof, MemberReader 
                 members.instead(group, "rafter", ordinary.rafter()),
                 members.instead(group, "leanToColumn", ordinary.leanToColumn()),
                 members.instead(group, "leanToRafter", ordinary.leanToRafter()));
-        tellIdle(group, heavier);
+        if (group.findings().errors() == before) {
+            tellIdle(group, heavier);
+        }
         return heavier;
     }
 
     private static void tellIdle(GroupReader group, Heavier heavier) {
         boolean unnamed = Stream.of(heavier.column(), heavier.rafter(), heavier.leanToColumn(), heavier.leanToRafter())
                 .allMatch(Optional::isEmpty);
-        if (unnamed || heavier.frames().isEmpty() && !group.findings().hasError()) {
+        if (unnamed || heavier.frames().isEmpty()) {
             String message = "this entry changes nothing: it names no " + (unnamed ? "section" : "frame of this shed");
             group.findings().advice("heavier-idle", group.where(), message, "complete it or delete it");
         }
