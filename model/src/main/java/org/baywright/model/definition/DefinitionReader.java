@@ -30,11 +30,12 @@ public final class DefinitionReader {
      */
     public static Reading read(String sourceName, String text, List<String> overrides, Catalogue catalogue) {
         Findings findings = new Findings();
-        Optional<Definition> definition = SyntaxTree.ofFile(sourceName, text, findings)
-                .map(tree -> Setting.apply(tree, overrides, findings))
-                .map(tree -> GroupReader.of(tree, Keys.FILE, new ValueReader(findings)))
+        Optional<Located> read =
+                SyntaxTree.ofFile(sourceName, text, findings).map(tree -> Setting.apply(tree, overrides, findings));
+        Optional<Definition> definition = read.map(tree -> GroupReader.of(tree, Keys.FILE, new ValueReader(findings)))
                 .map(file -> new DefinitionReader(file, catalogue).definition());
-        return new Reading(definition.filter(d -> findings.errors() == 0), findings.inOrder());
+        return new Reading(
+                definition.filter(d -> findings.errors() == 0), findings.inOrder(), Places.of(sourceName, read));
     }
 
     private Definition definition() {
@@ -70,7 +71,9 @@ public final class DefinitionReader {
     private void tellTwice(List<Section> own, Section section, Where where) {
         boolean named = !section.designation().isEmpty();
         if (named
-                && new Catalogue(own, List.of()).section(section.designation()).isPresent()) {
+                && new Catalogue(own, shipped.anchors(), shipped.stockLengths())
+                        .section(section.designation())
+                        .isPresent()) {
             String message = "'" + Spelling.shown(section.designation()) + "' names two of your sections";
             file.findings().error("duplicate-section", where, message, "give each its own name");
         }

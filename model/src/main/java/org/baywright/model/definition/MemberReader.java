@@ -1,5 +1,6 @@
 package org.baywright.model.definition;
 
+import java.util.List;
 import java.util.Optional;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Section;
@@ -51,8 +52,7 @@ record MemberReader(Catalogue catalogue, ValueReader values) {
     }
 
     private String nearest(String name) {
-        var near = Spelling.near(
-                name, catalogue.sections().stream().map(Section::designation).toList());
+        List<String> near = catalogue.near(name);
         return near.isEmpty()
                 ? "name one of the catalogue, or give its dimensions under sections"
                 : "did you mean " + String.join(" or ", near) + "?";

@@ -9,8 +9,9 @@ import org.baywright.model.problem.Problem;
  *
  * @param definition there exactly when no problem is an error
  * @param problems all of them, ordered by line; overrides last
+ * @param places where each key was read
  */
-public record Reading(Optional<Definition> definition, List<Problem> problems) {
+public record Reading(Optional<Definition> definition, List<Problem> problems, Places places) {
     /** Checks that there is a definition or a reason why not. */
     public Reading {
         problems = List.copyOf(problems);
