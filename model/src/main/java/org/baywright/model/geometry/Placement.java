@@ -51,6 +51,13 @@ public record Placement(Vec3 origin, Vec3 along, Vec3 depth, Vec3 width) {
         return new Vec3(step.dot(along), step.dot(depth), step.dot(width));
     }
 
+    /** A plane of the building, in the piece's own axes. */
+    public Plane toLocal(Plane world) {
+        Vec3 n = world.normal();
+        Vec3 local = new Vec3(n.dot(along), n.dot(depth), n.dot(width));
+        return Plane.through(local.times(-world.distance(origin)), local);
+    }
+
     /** The same place, with the piece's zero moved and its axes turned as the inner placement says. */
     public Placement then(Placement inner) {
         return new Placement(
