@@ -1,8 +1,6 @@
 package org.baywright.cli;
 
-import java.util.List;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.problem.Problem;
 import picocli.CommandLine.Command;
 
 /** Reads a definition and prints what it comes to. */
@@ -13,7 +11,7 @@ import picocli.CommandLine.Command;
         description = "Reads a definition, reports all problems and advice, and prints the headline figures.")
 final class CheckCommand extends ShedCommand {
     @Override
-    void work(Shed shed, List<Problem> advice) {
+    void work(Shed shed) {
         new Headline(shed).lines().forEach(out()::println);
     }
 }

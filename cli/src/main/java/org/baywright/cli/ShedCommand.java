@@ -2,7 +2,6 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.baywright.model.definition.Reading;
 import org.baywright.model.parts.Shed;
@@ -28,12 +27,12 @@ abstract class ShedCommand implements Callable<Integer> {
             err().println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
             return Baywright.PROBLEMS;
         }
-        work(Shed.of(reading.definition().get()), reading.problems());
+        work(Shed.of(reading.definition().get()));
         return Baywright.DONE;
     }
 
     /** The command's own work. */
-    abstract void work(Shed shed, List<Problem> advice) throws IOException;
+    abstract void work(Shed shed) throws IOException;
 
     final PrintWriter out() {
         return spec.commandLine().getOut();
