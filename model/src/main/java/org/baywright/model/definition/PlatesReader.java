@@ -56,7 +56,7 @@ record PlatesReader(GroupReader file, KneeJoint knee) {
 
     private static int holes(GroupReader group, int usual) {
         int holes = (int) group.numberIfGiven("holes").orElse(usual);
-        if (!HOLES.contains(holes)) {
+        if (group.given("holes").isPresent() && !HOLES.contains(holes)) {
             String message = "'" + holes + "' was read; allowed: 2, 4, 6, 8";
             group.findings().error("not-a-choice", group.where("holes"), message, "write an even number from 2 to 8");
         }
