@@ -10,7 +10,8 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 /**
  * What layout needs of one font file, in font units, read from the file itself.
  *
- * <p>@source OpenType specification: tables head (units per em), OS/2 (cap height), hhea (ascent, descent), hmtx
+ * <p>@source OpenType specification: tables head (units per em), glyf (height of a capital H; these files' OS/2 table is too
+ * old to state it), hhea (ascent, descent), hmtx
  * (advance widths), cmap (characters)
  */
 final class FaceMetrics {
@@ -27,7 +28,7 @@ final class FaceMetrics {
 
     private FaceMetrics(TrueTypeFont font) throws IOException {
         unitsPerEm = font.getUnitsPerEm();
-        capHeight = font.getOS2Windows().getCapHeight();
+        capHeight = capHeight(font);
         ascent = font.getHorizontalHeader().getAscender();
         descent = -font.getHorizontalHeader().getDescender();
         Arrays.fill(advances, ABSENT);
@@ -46,6 +47,11 @@ final class FaceMetrics {
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read font file " + face.file(), e);
         }
+    }
+
+    private static int capHeight(TrueTypeFont font) throws IOException {
+        int capital = font.getUnicodeCmapLookup().getGlyphId('H');
+        return font.getGlyph().getGlyph(capital).getYMaximum();
     }
 
     boolean has(int character) {
