@@ -2,7 +2,6 @@ package org.baywright.model.catalogue;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -14,18 +13,32 @@ import java.util.regex.Pattern;
  * @param key the name without what does not matter
  */
 record Designation(String key) {
-    private static final Pattern SPACE = Pattern.compile("\\s+");
-    private static final Pattern HOLLOW = Pattern.compile("^[sr]hs(?=\\d)");
     private static final Pattern TRAILING_ZEROS = Pattern.compile("(?<=\\d)(?:\\.0+|(\\.\\d*[1-9])0+)(?!\\d)");
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
     private static final Pattern STANDARD = Pattern.compile("(?<=\\d)en$");
 
-    /** The name as somebody wrote it. */
+    /**
+     * The name as somebody wrote it. Each look-up makes the whole catalogue comparable, so patterns are kept for the
+     * names that have a point.
+     */
     static Designation of(String written) {
-        String plain = SPACE.matcher(written).replaceAll("").replace('×', 'x').toLowerCase(Locale.ROOT);
-        String size = HOLLOW.matcher(plain).replaceFirst("");
-        return new Designation(
-                TRAILING_ZEROS.matcher(size).replaceAll(zeros -> zeros.group(1) == null ? "" : zeros.group(1)));
+        StringBuilder plain = new StringBuilder(written.length());
+        for (int i = 0; i < written.length(); i++) {
+            char c = written.charAt(i);
+            if (!Character.isWhitespace(c)) {
+                plain.append(c == '×' ? 'x' : Character.toLowerCase(c));
+            }
+        }
+        return new Designation(withoutZeros(withoutKind(plain.toString())));
+    }
+
+    private static String withoutKind(String name) {
+        boolean hollow = name.startsWith("shs") || name.startsWith("rhs");
+        return hollow && name.length() > 3 && Character.isDigit(name.charAt(3)) ? name.substring(3) : name;
+    }
+
+    private static String withoutZeros(String name) {
+        return name.indexOf('.') < 0 ? name : TRAILING_ZEROS.matcher(name).replaceAll("$1");
     }
 
     /** How many letters and numbers differ. The standard's suffix does not count: the size matters more. */
