@@ -32,7 +32,8 @@ class JointsPropertyTest {
 
     @Provide
     Arbitrary<Definition> sheds() {
-        return Definitions.valid().filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
+        return Definitions.valid()
+                .filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
     }
 
     @Property(tries = 150)
@@ -41,7 +42,8 @@ class JointsPropertyTest {
         for (int frame = 1; frame <= Math.min(shed.setOut().frames(), 4); frame++) {
             List<Lump> lumps = lumps(shed, frame);
             double reach = definition.plates().apexThickness() == 0 ? ROOT_GAP + TOLERANCE : TOLERANCE;
-            assertEquals(lumps.size(), reached(touching(lumps, reach)), "lumps of frame " + frame + " that hang together");
+            assertEquals(
+                    lumps.size(), reached(touching(lumps, reach)), "lumps of frame " + frame + " that hang together");
         }
     }
 
@@ -50,13 +52,14 @@ class JointsPropertyTest {
     private static List<Lump> lumps(Shed shed, int frame) {
         List<Lump> lumps = new ArrayList<>();
         int[] number = {0};
-        shed.parts().forEach(part -> part.places().stream()
-                .filter(p -> p.frame() == frame)
-                .forEach(place -> {
-                    number[0]++;
-                    Convex.of(part.solid(), place.placement())
-                            .forEach(c -> lumps.add(new Lump(part.mark(), number[0], c)));
-                }));
+        shed.parts()
+                .forEach(part -> part.places().stream()
+                        .filter(p -> p.frame() == frame)
+                        .forEach(place -> {
+                            number[0]++;
+                            Convex.of(part.solid(), place.placement())
+                                    .forEach(c -> lumps.add(new Lump(part.mark(), number[0], c)));
+                        }));
         return lumps;
     }
 
