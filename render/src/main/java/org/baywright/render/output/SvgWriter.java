@@ -22,8 +22,8 @@ import org.baywright.render.sheet.Sheet;
  * <p>@source W3C SVG 1.1
  */
 public final class SvgWriter {
-    /** Some programs know the face by its own name, some as the narrow one of its family. */
-    private static final String FAMILIES = "'" + Lettering.FAMILY + "', 'DejaVu Sans', sans-serif";
+    /** Some programs know the face by its own name, some as the narrow one of its family; some trip over blanks here. */
+    private static final String FAMILIES = "'" + Lettering.FAMILY + "','DejaVu Sans',sans-serif";
 
     private final double paperHeight;
     private final Numbers out = new Numbers();
