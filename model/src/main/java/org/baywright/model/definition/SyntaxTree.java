@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.baywright.model.problem.Where;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -27,6 +28,8 @@ final class SyntaxTree {
     private static final int MOST_VALUES = 20_000;
     private static final int DEEPEST = 30;
 
+    private static final Pattern ESCAPED_SLASH = Pattern.compile("(?<!\\\\)((?:\\\\\\\\)*)\\\\/");
+
     private final String source;
     private final boolean marked;
     private final Findings findings;
@@ -40,7 +43,7 @@ final class SyntaxTree {
 
     /** A whole file; empty when it cannot be read, which has then been told. */
     static Optional<Located> ofFile(String source, String text, Findings findings) {
-        return new SyntaxTree(source, true, findings).read("", spacesForTabs(text));
+        return new SyntaxTree(source, true, findings).read("", jsonAsYaml(text));
     }
 
     /** The value of an override: plain text, or YAML when it starts with a bracket or a quote. */
@@ -53,9 +56,14 @@ final class SyntaxTree {
         return Optional.of(blank ? new Located.Blank(where) : new Located.Scalar(where, t));
     }
 
-    /** JSON may be indented with tabs, which YAML forbids; inside its strings they are forbidden anyway. */
-    private static String spacesForTabs(String text) {
-        return text.stripLeading().startsWith("{") ? text.replace('\t', ' ') : text;
+    /**
+     * JSON allows two things that YAML's parser does not: tabs between values (inside strings it forbids them), and
+     * the escape {@code \/} for a plain slash.
+     */
+    private static String jsonAsYaml(String text) {
+        return text.stripLeading().startsWith("{")
+                ? ESCAPED_SLASH.matcher(text.replace('\t', ' ')).replaceAll("$1/")
+                : text;
     }
 
     private Optional<Located> read(String path, String text) {
@@ -65,6 +73,9 @@ final class SyntaxTree {
             return Optional.of(root == null ? new Located.Blank(start) : tree(root, path, 0));
         } catch (YAMLException e) {
             SyntaxProblem.of(e, text).tell(source, path, marked, findings);
+        } catch (NumberFormatException e) {
+            // The parser's way of saying that an escape such as U+FFFFFFFF names no character.
+            SyntaxProblem.beyondUnicode(text).tell(source, path, marked, findings);
         } catch (TooLarge e) {
             findings.error("too-large", e.where, e.getMessage(), "check the file: no shed needs that much");
         }
