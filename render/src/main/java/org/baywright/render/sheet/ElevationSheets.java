@@ -6,7 +6,6 @@ import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.GridLine;
@@ -69,16 +68,14 @@ final class ElevationSheets {
     private void end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
         String name = (frame == 1 ? "FRONT" : "REAR") + " ELEVATION, LINE " + frame;
         PlacedView view = drawn(sheet, name, cell, projection, END);
-        List<ColumnLine> lines =
-                setOut.columnLines().stream().filter(l -> l.has(frame)).toList();
-        List<GridLine> grid = lines.stream()
+        List<GridLine> grid = setOut.columnLines().stream()
                 .map(l -> new GridLine(l.letter(), across(projection, l.x())))
                 .toList();
         Annotations annotate = view.annotate();
         annotate.chainBelow(grid.stream().map(GridLine::at).toList(), 0);
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
-        annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.has(frame)));
-        Pitches.mark(shed, view, frame, x -> across(projection, x));
+        annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
+        Pitches.mark(shed, view, line -> true, x -> across(projection, x));
     }
 
     private static double across(Projection projection, double x) {

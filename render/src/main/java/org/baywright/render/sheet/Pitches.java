@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
@@ -14,11 +15,11 @@ final class Pitches {
     private Pitches() {}
 
     /**
-     * Marks the slopes over a frame.
+     * Marks the main slopes and those of the lean-tos that are wanted.
      *
      * @param across from a place across the building to where it appears in the view
      */
-    static void mark(Shed shed, PlacedView view, int frame, DoubleUnaryOperator across) {
+    static void mark(Shed shed, PlacedView view, Predicate<ColumnLine> wanted, DoubleUnaryOperator across) {
         SetOut setOut = shed.setOut();
         boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
         mark(view, setOut.main(Side.LEFT).roof(), 0, gable ? setOut.span() / 2 : setOut.span(), across);
@@ -26,7 +27,7 @@ final class Pitches {
             mark(view, setOut.main(Side.RIGHT).roof(), setOut.span() / 2, setOut.span(), across);
         }
         for (ColumnLine line : setOut.leanTos()) {
-            if (line.has(frame)) {
+            if (wanted.test(line)) {
                 mark(view, line.roof(), line.x(), setOut.main(line.side()).x(), across);
             }
         }
