@@ -24,6 +24,7 @@ public final class DrawingSet {
     static List<Draft> drafts(Shed shed, Bill bill) {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(ElevationSheets.of(shed));
+        drafts.addAll(SectionSheets.of(shed));
         return drafts;
     }
 }
