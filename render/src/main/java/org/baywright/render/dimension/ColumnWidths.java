@@ -1,5 +1,6 @@
 package org.baywright.render.dimension;
 
+import java.util.Arrays;
 import java.util.List;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
@@ -29,29 +30,39 @@ final class ColumnWidths {
         return widths;
     }
 
-    /** Between least and natural in one proportion; below least all shrink alike and words are broken inside. */
+    /** Wide columns give way first: all are held to one width that just fits, none goes below its least. */
     private static double[] fitted(double[] natural, double[] least, double room) {
-        double wanted = sum(natural);
-        double needed = sum(least);
+        if (sum(natural) <= room) {
+            return natural;
+        }
+        if (sum(least) > room) {
+            return scaled(least, room / sum(least));
+        }
+        double low = 0;
+        double high = room;
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            boolean fits = sum(held(natural, least, middle)) <= room;
+            low = fits ? middle : low;
+            high = fits ? high : middle;
+        }
+        return held(natural, least, low);
+    }
+
+    private static double[] held(double[] natural, double[] least, double most) {
         double[] widths = new double[natural.length];
         for (int i = 0; i < widths.length; i++) {
-            if (wanted <= room) {
-                widths[i] = natural[i];
-            } else if (needed <= room) {
-                widths[i] = least[i] + (natural[i] - least[i]) * (room - needed) / (wanted - needed);
-            } else {
-                widths[i] = least[i] * room / needed;
-            }
+            widths[i] = Math.min(natural[i], Math.max(least[i], most));
         }
         return widths;
     }
 
+    private static double[] scaled(double[] widths, double factor) {
+        return Arrays.stream(widths).map(w -> w * factor).toArray();
+    }
+
     private static double sum(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum;
+        return Arrays.stream(values).sum();
     }
 
     private double natural(int column) {
