@@ -133,10 +133,12 @@ public final class Annotations {
 
     /** Running dimensions from a datum on a side; extension lines start at the points. */
     public Annotations running(Side side, Vec2 datum, List<Vec2> points) {
-        List<Vec2> apart = points.stream()
-                .filter(p -> side.direction().distance(datum, p) > 0.05)
+        List<Vec2> ordered = DimensionChain.ordered(points, side.direction()).stream()
+                .filter(p -> side.direction().distance(datum, p) > DimensionChain.NOTHING)
                 .toList();
-        List<Vec2> ordered = DimensionChain.through(apart, side.direction()).points();
+        if (ordered.isEmpty()) {
+            return this;
+        }
         List<Dimension> printed = ordered.stream()
                 .map(p -> Dimension.of(datum, p, side.direction()))
                 .toList();

@@ -107,11 +107,12 @@ public final class LabelField {
     /** What a label at this spot would spoil: lines crossed a little, leaders and words crossed by its leader a lot. */
     double harm(TurnedBox box, TurnedBox leader) {
         return 6 * lines.count(box)
-                + 12 * leaders.count(box)
-                + 20 * targets.count(box)
+                + 25 * leaders.count(box)
+                + 40 * targets.count(box)
                 + 0.5 * lines.count(leader)
                 + 12 * leaders.count(leader)
-                + 40 * words.count(leader)
+                + 10 * targets.count(leader)
+                + 60 * words.count(leader)
                 + 8 * obstacles.count(leader);
     }
 

@@ -30,7 +30,7 @@ final class LevelStack {
     private static final double STEM = 7;
     private static final double KINK = 5;
     /** Widths to which names are broken, the first one that finds room. */
-    private static final double[] NAME_ROOMS = {52, 40, 28};
+    private static final double[] NAME_ROOMS = {60, 42, 28};
 
     private static final double APART = 1.2;
 

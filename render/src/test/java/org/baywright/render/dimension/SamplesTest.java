@@ -20,12 +20,24 @@ import org.baywright.render.paper.Scale;
 import org.baywright.render.sheet.Sheet;
 import org.baywright.render.sheet.SheetSet;
 import org.baywright.render.view.ViewPort;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 
 /** Whole sheets of annotation as an author would write them; the pictures go to {@code target/samples}. */
 class SamplesTest {
     private static final Envelope FRAME = new Envelope(20, 410, 10, 287);
+
+    private static final List<Sheet> SHEETS = new ArrayList<>();
+
+    @AfterAll
+    static void write() throws IOException {
+        Path file = Path.of("target", "samples", "annotation.pdf");
+        Files.createDirectories(file.getParent());
+        try (OutputStream out = Files.newOutputStream(file)) {
+            PdfWriter.write(new SheetSet("Annotation", "", "", SHEETS), out);
+        }
+    }
 
     private final LabelField field = new LabelField(FRAME);
     private final List<Mark> drawn = new ArrayList<>();
@@ -51,21 +63,16 @@ class SamplesTest {
         return new Stroke(points, closed, Pen.OUTLINE, Layer.STEEL, "");
     }
 
-    private void finish(String name, List<Mark> annotation) throws IOException {
+    private void finish(String name, List<Mark> annotation) {
         List<Mark> all = new ArrayList<>(drawn);
         all.add(new Stroke(TurnedBox.of(FRAME).corners(), true, Pen.CUT, Layer.FRAME, ""));
         all.addAll(annotation);
-        Path file = Path.of("target", "samples", name + ".pdf");
-        Files.createDirectories(file.getParent());
-        Sheet sheet = new Sheet(Paper.A3, "A-01", name, all);
-        try (OutputStream out = Files.newOutputStream(file)) {
-            PdfWriter.write(new SheetSet(name, "", "", List.of(sheet)), out);
-        }
+        SHEETS.add(new Sheet(Paper.A3, "A-0" + (SHEETS.size() + 1), name, all));
         Overlaps.assertNone(annotation, FRAME);
     }
 
     @Test
-    void section() throws IOException {
+    void section() {
         Scale scale = new Scale(50);
         Vec2 zero = new Vec2(140, 90);
         ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
@@ -109,7 +116,7 @@ class SamplesTest {
     }
 
     @Test
-    void plan() throws IOException {
+    void plan() {
         Scale scale = new Scale(200);
         Vec2 zero = new Vec2(90, 95);
         ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
@@ -165,7 +172,7 @@ class SamplesTest {
     }
 
     @Test
-    void longElevation() throws IOException {
+    void longElevation() {
         Scale scale = new Scale(1000);
         Vec2 zero = new Vec2(60, 200);
         ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
@@ -191,10 +198,10 @@ class SamplesTest {
     }
 
     @Test
-    void schedule() throws IOException {
+    void schedule() {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.heading("Hollow sections, AS/NZS 1163 C350L0"));
-        for (int i = 1; i <= 36; i++) {
+        for (int i = 1; i <= 27; i++) {
             rows.add(Row.of(
                     "C" + i,
                     "Column, with cap and base plate welded on, holes for girt cleats",
@@ -230,7 +237,7 @@ class SamplesTest {
     }
 
     @Test
-    void crowd() throws IOException {
+    void crowd() {
         ViewPort paper = new ViewPort(new Scale(1), new Vec2(0, 0), new Vec2(0, 0));
         Annotations a = new Annotations(field, paper, new Envelope(100, 300, 100, 200));
         for (int i = 0; i < 60; i++) {
