@@ -125,7 +125,7 @@ class AnyTextTest {
                 List.of(override, "leanTos[0]." + override, "span=" + override, mutated("leanTos[0].pitch=[5]", seed)));
     }
 
-    @Property(tries = 1500)
+    @Property(tries = 400)
     void mutatedStarters(@ForAll long seed) throws IOException {
         Random random = new Random(seed);
         var starters = StartersTest.starters();

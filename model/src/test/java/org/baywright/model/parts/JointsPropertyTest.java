@@ -29,7 +29,8 @@ class JointsPropertyTest {
 
     @Provide
     Arbitrary<Definition> sheds() {
-        return Definitions.valid().filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
+        return Definitions.valid()
+                .filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
     }
 
     @Property(tries = 150)
@@ -53,13 +54,14 @@ class JointsPropertyTest {
     private static List<Lump> lumps(Shed shed, int frame) {
         List<Lump> lumps = new ArrayList<>();
         int[] number = {0};
-        shed.parts().forEach(part -> part.places().stream()
-                .filter(p -> p.frame() == frame)
-                .forEach(place -> {
-                    number[0]++;
-                    Convex.of(part.solid(), place.placement())
-                            .forEach(c -> lumps.add(new Lump(part.mark(), number[0], c)));
-                }));
+        shed.parts()
+                .forEach(part -> part.places().stream()
+                        .filter(p -> p.frame() == frame)
+                        .forEach(place -> {
+                            number[0]++;
+                            Convex.of(part.solid(), place.placement())
+                                    .forEach(c -> lumps.add(new Lump(part.mark(), number[0], c)));
+                        }));
         return lumps;
     }
 

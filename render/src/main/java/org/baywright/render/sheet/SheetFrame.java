@@ -81,9 +81,7 @@ final class SheetFrame {
         for (int i = -each; i < each; i++) {
             double from = Math.max(low, middle + i * ZONE);
             double to = Math.min(high, middle + (i + 1) * ZONE);
-            String sign = level
-                    ? String.valueOf(i + each + 1)
-                    : String.valueOf(LETTERS.charAt(each - 1 - i));
+            String sign = level ? String.valueOf(i + each + 1) : String.valueOf(LETTERS.charAt(each - 1 - i));
             for (boolean near : new boolean[] {true, false}) {
                 if (i > -each) {
                     marks.add(tick(from, level, near, i == 0 ? Pen.CUT : Pen.DIMENSION));
@@ -106,9 +104,7 @@ final class SheetFrame {
         Envelope in = inside();
         double edge = level ? (near ? in.getMinY() : in.getMaxY()) : (near ? in.getMinX() : in.getMaxX());
         double middle = edge + (near ? -3.4 : 3.4);
-        Vec2 point = level
-                ? new Vec2(at, middle - ZONE_TEXT / 2)
-                : new Vec2(middle, at - ZONE_TEXT / 2);
+        Vec2 point = level ? new Vec2(at, middle - ZONE_TEXT / 2) : new Vec2(middle, at - ZONE_TEXT / 2);
         return Text.level(sign, point, ZONE_TEXT, Text.Align.CENTRE, Layer.FRAME);
     }
 }

@@ -78,11 +78,9 @@ final class TitleBlock {
     private void status() {
         Envelope in = SheetFrame.inside();
         double right = in.getMaxX() - WIDTH - PANEL;
-        marks.add(SheetFrame.box(
-                new Envelope(right, right + PANEL, foot, foot + SheetFrame.BAND), Pen.DIMENSION));
+        marks.add(SheetFrame.box(new Envelope(right, right + PANEL, foot, foot + SheetFrame.BAND), Pen.DIMENSION));
         text("Engineer: name, signature, date", right + PAD, foot + SheetFrame.BAND - PAD - LABEL, LABEL, Face.REGULAR);
-        marks.add(SheetFrame.box(
-                new Envelope(in.getMinX(), right, foot, foot + SheetFrame.BAND), Pen.DIMENSION));
+        marks.add(SheetFrame.box(new Envelope(in.getMinX(), right, foot, foot + SheetFrame.BAND), Pen.DIMENSION));
         double x = in.getMinX() + 3;
         double y = foot + SheetFrame.BAND - 7;
         text("DRAFT", x, y, 3.5, Face.BOLD);
