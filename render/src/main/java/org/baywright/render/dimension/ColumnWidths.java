@@ -22,7 +22,11 @@ final class ColumnWidths {
     /** Widths with padding, together no more than the table's width. */
     double[] widths() {
         double room = table.width() - table.columns().size() * 2 * Table.PAD;
-        return Arrays.stream(fitted(room)).map(w -> w + 2 * Table.PAD).toArray();
+        double[] widths = fitted(room);
+        if (table.fills()) {
+            fill(widths, Math.max(0, room - sum(widths)));
+        }
+        return Arrays.stream(widths).map(w -> w + 2 * Table.PAD).toArray();
     }
 
     /** What gives way, in turn: nothing, titles, long words columns, short ones, and at last words themselves. */
@@ -62,6 +66,18 @@ final class ColumnWidths {
             widths[i] = Math.min(natural[i], Math.max(least[i], most));
         }
         return widths;
+    }
+
+    /** Spare room goes to the columns of words alike, which stay next to what they speak of; else to all. */
+    private void fill(double[] widths, double spare) {
+        long words = table.columns().stream().filter(Column::breaks).count();
+        for (int i = 0; i < widths.length; i++) {
+            if (words == 0) {
+                widths[i] += spare / widths.length;
+            } else if (table.columns().get(i).breaks()) {
+                widths[i] += spare / words;
+            }
+        }
     }
 
     private static double sum(double[] values) {

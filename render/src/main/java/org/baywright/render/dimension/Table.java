@@ -8,8 +8,9 @@ import org.baywright.render.paper.Face;
  * A schedule or bill on a sheet.
  *
  * @param width the most it may take, paper mm
+ * @param fills whether it takes all of that even when its words need less
  */
-public record Table(List<Column> columns, List<Row> rows, double width) {
+public record Table(List<Column> columns, List<Row> rows, double width, boolean fills) {
     static final double TEXT = Drafting.TEXT;
 
     /** Room left and right of a cell's words. */
@@ -31,6 +32,16 @@ public record Table(List<Column> columns, List<Row> rows, double width) {
                 throw new IllegalArgumentException("a row needs one cell a column: " + row.cells());
             }
         }
+    }
+
+    /** A table as wide as its words need. */
+    public Table(List<Column> columns, List<Row> rows, double width) {
+        this(columns, rows, width, false);
+    }
+
+    /** The same table over the whole width, so that tables under each other line up. */
+    public Table filling() {
+        return new Table(columns, rows, width, true);
     }
 
     static Face face(Row row) {

@@ -50,7 +50,7 @@ final class BillSheets {
         group(shed, false, rows);
         rows.add(total("Plates", shed, false, bill.mass(BillGroup.PLATES)));
         rows.add(total("All steel", quantity(shed, true) + quantity(shed, false), bill.steelMassKg()));
-        return new Table(COLUMNS, rows, SheetFrame.room().getWidth());
+        return new Table(COLUMNS, rows, SheetFrame.room().getWidth()).filling();
     }
 
     private static void group(Shed shed, boolean members, List<Row> rows) {

@@ -39,8 +39,8 @@ final class CoverView {
     /** How far string lines run on to the break, as a share of the next bay. */
     private static final double RUN_ON = 0.6;
 
-    /** Paper kept round the steel for grid bubbles, mm. */
-    private static final double MARGIN = 14;
+    /** Paper kept round the steel for grid bubbles, which stand below and aside. */
+    private static final Margins ROUND = new Margins(13, 13, 12, 1);
 
     private static final double BUBBLE = 2.8;
     private static final double BUBBLE_OFF = 9;
@@ -87,8 +87,7 @@ final class CoverView {
 
     /** The marks of the view in the middle of its room, isometric or dimetric, whichever comes out larger. */
     List<Mark> marks(Envelope room) {
-        Envelope inner = new Envelope(room);
-        inner.expandBy(-MARGIN);
+        Envelope inner = ROUND.within(room);
         Projection isometric = Pictorial.isometric(side);
         Projection dimetric = Pictorial.dimetric(side);
         boolean first = scale(isometric, inner).n() <= scale(dimetric, inner).n();

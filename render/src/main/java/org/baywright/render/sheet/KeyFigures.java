@@ -39,7 +39,7 @@ final class KeyFigures {
         figures.heights();
         figures.roof();
         figures.counts();
-        return new Table(List.of(Column.words("Key figures"), Column.numbers("")), figures.rows, width);
+        return new Table(List.of(Column.words("Key figures"), Column.numbers("")), figures.rows, width).filling();
     }
 
     private void row(String words, String value) {
@@ -55,20 +55,20 @@ final class KeyFigures {
         millimetres("Span, centre to centre of columns", "centreToCentreMm");
         millimetres("Span, clear between columns", "clearBetweenColumnsMm");
         millimetres("Length, out to out of end columns", "lengthMm");
-        row("Bays", bays(shape.baySpacings()));
+        List<Double> bays = shape.baySpacings();
+        row("Bays of " + spacing(bays), String.valueOf(bays.size()));
         row("Floor area" + (shed.definition().leanTos().isEmpty() ? "" : ", with lean-tos"), area("floorAreaM2"));
     }
 
-    private static String bays(List<Double> spacings) {
-        double least = spacings.stream().mapToDouble(s -> s).min().orElseThrow();
-        double most = spacings.stream().mapToDouble(s -> s).max().orElseThrow();
+    private static String spacing(List<Double> bays) {
+        double least = bays.stream().mapToDouble(s -> s).min().orElseThrow();
+        double most = bays.stream().mapToDouble(s -> s).max().orElseThrow();
         if (most - least < Tolerance.COINCIDENT) {
-            return spacings.size() + (spacings.size() == 1 ? " of " : " at ") + mm(most);
+            return mm(most);
         }
-        if (spacings.size() <= LISTED) {
-            return String.join(", ", spacings.stream().map(Figure::length).toList()) + " mm";
-        }
-        return spacings.size() + " from " + Figure.length(least) + " to " + mm(most);
+        return bays.size() <= LISTED
+                ? String.join(", ", bays.stream().map(Figure::length).toList()) + " mm"
+                : Figure.length(least) + " to " + mm(most);
     }
 
     private void heights() {

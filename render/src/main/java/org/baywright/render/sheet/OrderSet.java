@@ -11,7 +11,8 @@ import org.baywright.render.dimension.Paragraph;
 
 /** The order for a steel merchant: what to buy, apart from what is cut from it. */
 public final class OrderSet {
-    private static final double NOTES_WIDTH = 250;
+    private static final String CUT_LIST = "For reference, not to buy: the pieces that are cut from the bars";
+    private static final double NOTES_WIDTH = 290;
 
     private OrderSet() {}
 
@@ -33,8 +34,8 @@ public final class OrderSet {
         flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
         flow.table(BillGroup.PLATES.title(), OrderTables.plates(bill));
         flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
-        flow.table("For reference: " + lowerFirst(BillGroup.PIECES.title()), OrderTables.cuts(shed, bill));
         flow.notes(notes(bill));
+        flow.table(CUT_LIST, OrderTables.cuts(shed, bill));
         return flow.drafts("O", "Material order");
     }
 
@@ -48,9 +49,5 @@ public final class OrderSet {
                 + BillSheets.kg(bill.steelMassKg()) + " kg."));
         Cautions.ON_ORDERING.stream().map(Paragraph::bullet).forEach(paragraphs::add);
         return Notes.of(paragraphs, NOTES_WIDTH);
-    }
-
-    private static String lowerFirst(String words) {
-        return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }

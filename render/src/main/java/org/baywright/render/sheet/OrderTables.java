@@ -175,7 +175,7 @@ final class OrderTables {
     }
 
     private static Table table(List<Row> rows, Column... columns) {
-        return new Table(List.of(columns), rows, SheetFrame.room().getWidth());
+        return new Table(List.of(columns), rows, SheetFrame.room().getWidth()).filling();
     }
 
     private static String amount(BillLine line, double amount) {

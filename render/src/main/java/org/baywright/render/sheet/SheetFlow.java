@@ -21,7 +21,7 @@ final class SheetFlow {
     /** From the top of a table's title to the table. */
     private static final double HEAD = Lettering.ascent(TITLE, Face.BOLD) + 3;
 
-    private static final double GAP = 9;
+    private static final double GAP = 8;
 
     /** A table is begun low on a sheet only when this much of it still fits. */
     private static final double LEAST = 60;

@@ -30,7 +30,8 @@ final class SheetList {
     }
 
     private static Table table(List<Row> rows, double width) {
-        return new Table(List.of(Column.words("Sheet"), Column.words("Title"), Column.numbers("Page")), rows, width);
+        return new Table(List.of(Column.words("Sheet"), Column.words("Title"), Column.numbers("Page")), rows, width)
+                .filling();
     }
 
     private static List<Row> bySeries(List<Entry> entries) {
@@ -48,7 +49,8 @@ final class SheetList {
         if (entries.size() == 1) {
             return Row.of(first.number, first.title, String.valueOf(first.page));
         }
+        boolean together = last.page - first.page == entries.size() - 1;
         String title = first.title.equals(last.title) ? first.title : first.title + " … " + last.title;
-        return Row.of(first.number + " to " + last.number, title, first.page + " to " + last.page);
+        return Row.of(first.number + " to " + last.number, title, first.page + (together ? " to " : " … ") + last.page);
     }
 }
