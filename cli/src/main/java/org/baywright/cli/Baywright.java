@@ -43,10 +43,8 @@ public final class Baywright {
 
     /** Runs one command. */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
-        CommandLine line = new CommandLine(new Baywright())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler(new Failures());
+        CommandLine line =
+                new CommandLine(new Baywright()).setOut(out).setErr(err).setExecutionExceptionHandler(new Failures());
         if (System.getenv("NO_COLOR") != null) {
             line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         }

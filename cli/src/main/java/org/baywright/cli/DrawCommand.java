@@ -1,6 +1,5 @@
 package org.baywright.cli;
 
-
 import java.util.Map;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Command;

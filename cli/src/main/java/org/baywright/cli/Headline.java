@@ -21,22 +21,31 @@ record Headline(Shed shed, Summary summary) {
         List<String> lines = new ArrayList<>();
         lines.add(shed.definition().project().name());
         lines.add(row("size", mm("spanMm") + " span x " + mm("lengthMm") + " long, out to out of columns"));
-        lines.add(row("across", mm("centreToCentreMm") + " centre to centre, " + mm("clearBetweenColumnsMm")
-                + " clear between columns"));
-        lines.add(row("roof", word(shape.roofShape()) + ", " + number(shape.roofPitchDeg()) + " degrees, "
-                + word(shape.kneeJoint()) + " knee"));
-        lines.add(row("heights", mm("eaveHeightMm") + " floor to top of rafter steel at the eave, "
-                + mm("apexHeightMm") + (shape.roofShape() == RoofShape.GABLE
-                        ? " at the apex, " : " at the high side, ")
-                + mm("clearUnderRafterMm") + " clear under the rafter at the column"));
+        lines.add(row(
+                "across",
+                mm("centreToCentreMm") + " centre to centre, " + mm("clearBetweenColumnsMm")
+                        + " clear between columns"));
+        lines.add(row(
+                "roof",
+                word(shape.roofShape()) + ", " + number(shape.roofPitchDeg()) + " degrees, " + word(shape.kneeJoint())
+                        + " knee"));
+        lines.add(row(
+                "heights",
+                mm("eaveHeightMm") + " floor to top of rafter steel at the eave, "
+                        + mm("apexHeightMm")
+                        + (shape.roofShape() == RoofShape.GABLE ? " at the apex, " : " at the high side, ")
+                        + mm("clearUnderRafterMm") + " clear under the rafter at the column"));
         leanTos(lines);
         lines.add(row("floor", number(summary.get("floorAreaM2")) + " m2"));
         lines.add(row("frames", count("frames") + " frames, " + count("bays") + " bays"));
-        lines.add(row("members", count("columns") + " columns, " + count("rafters") + " rafters, "
-                + count("leanToColumns") + " lean-to columns, " + count("leanToRafters") + " lean-to rafters"));
+        lines.add(row(
+                "members",
+                count("columns") + " columns, " + count("rafters") + " rafters, " + count("leanToColumns")
+                        + " lean-to columns, " + count("leanToRafters") + " lean-to rafters"));
         lines.add(row("plates", count("basePlates") + " base plates"));
-        lines.add(row("anchors", count("anchors") + " anchors, " + number(summary.get("anchorDrillingM"))
-                + " m of drilling"));
+        lines.add(row(
+                "anchors",
+                count("anchors") + " anchors, " + number(summary.get("anchorDrillingM")) + " m of drilling"));
         lines.add(row("steel", number(summary.get("steelMassKg")) + " kg"));
         return lines;
     }
@@ -47,9 +56,11 @@ record Headline(Shed shed, Summary summary) {
                     .filter(l -> l.side() == leanTo.side() && l.firstFrame() == leanTo.firstFrame())
                     .findFirst()
                     .orElseThrow();
-            lines.add(row("lean-to", word(leanTo.side()) + ", " + number(leanTo.width()) + " wide, "
-                    + number(leanTo.pitchDeg()) + " degrees, bays " + leanTo.fromBay() + " to " + leanTo.toBay()
-                    + ", outer eave " + number(line.eaveHeight())));
+            lines.add(row(
+                    "lean-to",
+                    word(leanTo.side()) + ", " + number(leanTo.width()) + " wide, "
+                            + number(leanTo.pitchDeg()) + " degrees, bays " + leanTo.fromBay() + " to " + leanTo.toBay()
+                            + ", outer eave " + number(line.eaveHeight())));
         }
     }
 

@@ -1,10 +1,8 @@
 package org.baywright.cli;
 
-
 import java.util.Map;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Command;
-
 
 /** Writes the bill of materials: order.pdf, bill-of-materials.csv, parts.csv and summary.json. */
 @Command(

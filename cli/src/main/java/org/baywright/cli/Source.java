@@ -52,7 +52,10 @@ final class Source {
     private String text() throws IOException {
         byte[] bytes = fromInput() ? System.in.readAllBytes() : bytes();
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new IOException(name() + " is not UTF-8 text", e);
         }

@@ -2,18 +2,18 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 
-/** The starter definitions that travel in the jar: name and what each is. */
+/** The starter definitions that travel in the jar. */
 final class Starters {
-    private static final Map<String, String> ALL = new LinkedHashMap<>();
+    private static final List<String> NAMES = List.of(
+            "lean-shelter", "hay-shed", "machinery-shed", "twin-lean-to", "workshop", "lifting-shed", "own-section");
 
     private Starters() {}
 
-    /** Every starter's name, with a line on what it is. */
-    static Map<String, String> all() {
-        return ALL;
+    /** The name of every starter, smallest shed first. */
+    static List<String> names() {
+        return NAMES;
     }
 
     /** The text of a starter. */
@@ -21,5 +21,14 @@ final class Starters {
         try (InputStream in = Starters.class.getResourceAsStream("/templates/" + name + ".yaml")) {
             return in.readAllBytes();
         }
+    }
+
+    /** What a starter is, from its first comment line. */
+    static String about(String name) throws IOException {
+        return new String(text(name), java.nio.charset.StandardCharsets.UTF_8)
+                .lines()
+                .findFirst()
+                .orElse("")
+                .replaceFirst("^#\\s*", "");
     }
 }

@@ -36,7 +36,6 @@ record SyntaxProblem(int line, int column, String message, String remedy) {
         word("expected a single document", "a second document after '---'", "keep one definition in a file");
         word("cannot start any token", "a character that cannot start a value", "put the value in quotes");
         word("unknown escape", "an unknown \\ sequence in double quotes", "use single quotes");
-        word("code point", "too long a file", "a definition is a page or two");
         word("nesting depth", "groups within groups without end", "check the brackets");
         word("number of aliases", "too many aliases (*)", "write the values out");
     }
@@ -72,11 +71,19 @@ record SyntaxProblem(int line, int column, String message, String remedy) {
 
     /** The parser counts characters here, not lines. */
     private static SyntaxProblem unreadable(String text, ReaderException e) {
-        String before = text.substring(0, Math.min(Math.max(e.getPosition(), 0), text.length()));
-        int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
-        int column = before.length() - before.lastIndexOf('\n');
         String read = String.format(Locale.ROOT, "an unprintable character (U+%04X)", e.getCodePoint());
-        return new SyntaxProblem(line, column, read, "delete it");
+        return at(text, e.getPosition(), read, "delete it");
+    }
+
+    /** An escape for a character that does not exist; the parser does not say where. */
+    static SyntaxProblem beyondUnicode(String text) {
+        return at(text, text.indexOf("\\U"), "a \\U escape that names no character", "use single quotes");
+    }
+
+    private static SyntaxProblem at(String text, int position, String message, String remedy) {
+        String before = text.substring(0, Math.min(Math.max(position, 0), text.length()));
+        int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+        return new SyntaxProblem(line, before.length() - before.lastIndexOf('\n'), message, remedy);
     }
 
     /** Reports it at its line, or at the override it came with. */

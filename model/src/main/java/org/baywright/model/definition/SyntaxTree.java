@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.baywright.model.problem.Where;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -23,9 +24,13 @@ import org.yaml.snakeyaml.nodes.Tag;
  * that {@code no} can be a name and {@code 0x10} is never silently sixteen.
  */
 final class SyntaxTree {
-    private static final int LONGEST_TEXT = 1_000_000;
+    /** The parser takes seconds over much longer lines, and two hundred bays written out fit in a fifth of this. */
+    private static final int LONGEST_TEXT = 200_000;
+
     private static final int MOST_VALUES = 20_000;
     private static final int DEEPEST = 30;
+
+    private static final Pattern ESCAPED_SLASH = Pattern.compile("(?<!\\\\)((?:\\\\\\\\)*)\\\\/");
 
     private final String source;
     private final boolean marked;
@@ -40,7 +45,7 @@ final class SyntaxTree {
 
     /** A whole file; empty when it cannot be read, which has then been told. */
     static Optional<Located> ofFile(String source, String text, Findings findings) {
-        return new SyntaxTree(source, true, findings).read("", spacesForTabs(text));
+        return new SyntaxTree(source, true, findings).read("", jsonAsYaml(text));
     }
 
     /** The value of an override: plain text, or YAML when it starts with a bracket or a quote. */
@@ -53,18 +58,31 @@ final class SyntaxTree {
         return Optional.of(blank ? new Located.Blank(where) : new Located.Scalar(where, t));
     }
 
-    /** JSON may be indented with tabs, which YAML forbids; inside its strings they are forbidden anyway. */
-    private static String spacesForTabs(String text) {
-        return text.stripLeading().startsWith("{") ? text.replace('\t', ' ') : text;
+    /**
+     * JSON allows two things that YAML's parser does not: tabs between values (inside strings it forbids them), and
+     * the escape {@code \/} for a plain slash.
+     */
+    private static String jsonAsYaml(String text) {
+        return text.stripLeading().startsWith("{")
+                ? ESCAPED_SLASH.matcher(text.replace('\t', ' ')).replaceAll("$1/")
+                : text;
     }
 
     private Optional<Located> read(String path, String text) {
+        Where start = new Where(source, path, marked ? 1 : 0, marked ? 1 : 0);
+        if (text.length() > LONGEST_TEXT) {
+            String message = text.length() + " characters were read; at most " + LONGEST_TEXT + " are allowed";
+            findings.error("too-large", start, message, "a definition is a page or two");
+            return Optional.empty();
+        }
         try {
             Node root = new Yaml(options()).compose(new StringReader(text));
-            Where start = new Where(source, path, marked ? 1 : 0, marked ? 1 : 0);
             return Optional.of(root == null ? new Located.Blank(start) : tree(root, path, 0));
         } catch (YAMLException e) {
             SyntaxProblem.of(e, text).tell(source, path, marked, findings);
+        } catch (NumberFormatException e) {
+            // The parser's way of saying that an escape such as U+FFFFFFFF names no character.
+            SyntaxProblem.beyondUnicode(text).tell(source, path, marked, findings);
         } catch (TooLarge e) {
             findings.error("too-large", e.where, e.getMessage(), "check the file: no shed needs that much");
         }
@@ -73,7 +91,6 @@ final class SyntaxTree {
 
     private static LoaderOptions options() {
         LoaderOptions options = new LoaderOptions();
-        options.setCodePointLimit(LONGEST_TEXT);
         options.setNestingDepthLimit(DEEPEST);
         options.setMaxAliasesForCollections(50);
         return options;

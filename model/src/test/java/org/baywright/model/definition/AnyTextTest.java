@@ -12,6 +12,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.StringLength;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.problem.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** No text makes the reader throw, and it always comes to a definition or to an error with a line. */
 class AnyTextTest {
@@ -77,6 +80,39 @@ class AnyTextTest {
                 errors::toString);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "%YAML 99999999999.1\n--- a",
+                "a: !%ff b",
+                "a: !<%> b",
+                "a: \"\\UFFFFFFFF\"",
+                "? [a, b]\n: c",
+                "? {a: b}\n: c",
+                "&a {*a : 1}",
+                "&a ? *a\n: b",
+                "a: |99\n b",
+                "a: |+-\n b",
+                "- - - a",
+                "!!binary 'x'",
+                "\ufeffspan: 1",
+                "{\"a\": \"\\"
+            })
+    void awkwardYaml(String text) {
+        holds(text, List.of("name=" + text, "leanTos=[" + text + "]"));
+        holds(text, List.of());
+    }
+
+    @Test
+    void hugeAndDeepText() {
+        holds("[".repeat(100_000), List.of());
+        holds("{a: ".repeat(5_000), List.of());
+        holds("x".repeat(1_500_000), List.of());
+        holds("name: " + "x".repeat(190_000), List.of());
+        holds("- a\n".repeat(50_000), List.of());
+        holds("x".repeat(5000) + ": 1", List.of("a.".repeat(50_000) + "b=1"));
+    }
+
     @Property(tries = 400)
     void randomText(@ForAll @StringLength(max = 60) String text) {
         holds(text, List.of());
@@ -89,7 +125,7 @@ class AnyTextTest {
                 List.of(override, "leanTos[0]." + override, "span=" + override, mutated("leanTos[0].pitch=[5]", seed)));
     }
 
-    @Property(tries = 1500)
+    @Property(tries = 400)
     void mutatedStarters(@ForAll long seed) throws IOException {
         Random random = new Random(seed);
         var starters = StartersTest.starters();

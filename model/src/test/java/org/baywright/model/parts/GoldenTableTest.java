@@ -88,14 +88,18 @@ class GoldenTableTest {
         double longer = 300 / Math.cos(Math.toRadians(10));
         assertEquals(
                 longer,
-                only(over, PartKind.RAFTER).longEdge() - only(plain, PartKind.RAFTER).longEdge(),
+                only(over, PartKind.RAFTER).longEdge()
+                        - only(plain, PartKind.RAFTER).longEdge(),
                 0.11);
     }
 
     @Test
     void withoutApexPlatesHalfARootGapIsLeft() {
         Shed shed = Shed.of(Definitions.of(COMMON.replace("apexPlate: {thickness: 12}", "apexPlate: {thickness: 0}")));
-        assertEquals((6000 - 1.5) / Math.cos(Math.toRadians(10)), only(shed, PartKind.RAFTER).longEdge(), 0.05);
+        assertEquals(
+                (6000 - 1.5) / Math.cos(Math.toRadians(10)),
+                only(shed, PartKind.RAFTER).longEdge(),
+                0.05);
         assertEquals(0, shed.count(PartKind.APEX_PLATE));
     }
 }

@@ -28,7 +28,8 @@ import org.baywright.model.rules.ShedRules;
 class TakeoffPropertyTest {
     @Provide
     Arbitrary<Definition> sheds() {
-        return Definitions.valid().filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
+        return Definitions.valid()
+                .filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
     }
 
     @Property(tries = 200)
@@ -80,7 +81,8 @@ class TakeoffPropertyTest {
         double cut = bill.lines(BillGroup.PIECES).stream()
                 .mapToDouble(l -> l.quantity() * l.item().lengthMm() / 1000)
                 .sum();
-        double net = bill.lines(BillGroup.STOCK).stream().mapToDouble(BillLine::net).sum();
+        double net =
+                bill.lines(BillGroup.STOCK).stream().mapToDouble(BillLine::net).sum();
         assertEquals(cut, net, 1e-6);
         for (BillLine line : bill.lines(BillGroup.STOCK)) {
             assertTrue(line.allowance() > 0, () -> "a bar is longer than its pieces: " + line);
@@ -117,7 +119,6 @@ class TakeoffPropertyTest {
                         h.leanToRafter()))
                 .toList();
         Shape shape = d.shape();
-        return new Definition(
-                d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope());
+        return new Definition(d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope());
     }
 }

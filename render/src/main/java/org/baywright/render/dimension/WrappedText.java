@@ -6,13 +6,13 @@ import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
 
 /** Words broken into lines that fit a width. */
-final class WrappedText {
+public final class WrappedText {
     private static final double ROUNDING = 1e-6;
 
     private WrappedText() {}
 
     /** Lines no wider than the room; a word wider than the room is broken inside. A blank text gives no line. */
-    static List<String> lines(String text, double room, double height, Face face) {
+    public static List<String> lines(String text, double room, double height, Face face) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+")) {

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Writes a summary as indented JSON, to be stored as UTF-8; keys keep their order and lines end with LF. */
@@ -17,7 +16,7 @@ public final class JsonWriter {
     private JsonWriter() {}
 
     /** Writes text, numbers, truth values, and lists and maps of them. */
-    public static void write(LinkedHashMap<String, ?> summary, Appendable out) throws IOException {
+    public static void write(Map<String, ?> summary, Appendable out) throws IOException {
         requireNumbers(summary);
         out.append(WRITER.writeValueAsString(summary)).append('\n');
     }

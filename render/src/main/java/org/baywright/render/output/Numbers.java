@@ -8,10 +8,10 @@ import org.baywright.model.geometry.Vec2;
  */
 final class Numbers {
     /** A thousandth of a millimetre on paper is finer than any plotter. */
-    private static final int PLACES = 3;
+    private static final long UNIT = 1000;
 
     /** For numbers that multiply others. */
-    private static final int EXACT_PLACES = 7;
+    private static final long EXACT_UNIT = 10_000_000;
 
     private final StringBuilder out = new StringBuilder();
 
@@ -23,13 +23,13 @@ final class Numbers {
 
     /** Adds a length to a thousandth. */
     Numbers number(double value) {
-        write(value, PLACES);
+        write(value, UNIT);
         return put(" ");
     }
 
     /** Adds a factor to seven places. */
     Numbers exact(double value) {
-        write(value, EXACT_PLACES);
+        write(value, EXACT_UNIT);
         return put(" ");
     }
 
@@ -41,31 +41,30 @@ final class Numbers {
     /** A length to a thousandth, on its own. */
     static String plain(double value) {
         Numbers alone = new Numbers();
-        alone.write(value, PLACES);
+        alone.write(value, UNIT);
         return alone.toString();
     }
 
-    private void write(double value, int places) {
+    /** Rounds to whole parts of which one millimetre, or one, has so many. */
+    private void write(double value, long parts) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("a coordinate on a sheet is not a number");
         }
-        long unit = (long) Math.pow(10, places);
-        long scaled = Math.round(value * unit);
-        if (scaled < 0) {
+        long rounded = Math.round(value * parts);
+        if (rounded < 0) {
             out.append('-');
         }
-        out.append(Math.abs(scaled) / unit);
-        fraction(Math.abs(scaled) % unit, places);
+        out.append(Math.abs(rounded) / parts);
+        fraction(Math.abs(rounded) % parts, parts);
     }
 
-    /** The digits after the point, if any. */
-    private void fraction(long digits, int places) {
-        if (digits == 0) {
+    private void fraction(long numerator, long parts) {
+        if (numerator == 0) {
             return;
         }
         out.append('.');
-        long place = (long) Math.pow(10, places - 1);
-        for (long rest = digits; rest > 0; place /= 10) {
+        long rest = numerator;
+        for (long place = parts / 10; rest > 0; place /= 10) {
             out.append((char) ('0' + rest / place));
             rest %= place;
         }

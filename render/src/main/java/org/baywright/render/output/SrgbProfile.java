@@ -3,6 +3,7 @@ package org.baywright.render.output;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -52,7 +53,7 @@ final class SrgbProfile {
         int dataStart = HEADER + 4 + 12 * tags.size();
         ByteBuffer table = ByteBuffer.allocate(dataStart - HEADER).putInt(tags.size());
         ByteArrayOutputStream data = new ByteArrayOutputStream();
-        Map<byte[], Integer> offsets = new java.util.IdentityHashMap<>();
+        Map<byte[], Integer> offsets = new IdentityHashMap<>();
         tags.forEach((name, content) -> {
             int offset = offsets.computeIfAbsent(content, c -> appended(c, data) + dataStart);
             table.put(ascii(name)).putInt(offset).putInt(content.length);

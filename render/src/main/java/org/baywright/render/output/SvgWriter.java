@@ -22,6 +22,9 @@ import org.baywright.render.sheet.Sheet;
  * <p>@source W3C SVG 1.1
  */
 public final class SvgWriter {
+    /** Some programs know the face by its own name, some as the narrow one of its family; some trip over blanks here. */
+    private static final String FAMILIES = "'" + Lettering.FAMILY + "','DejaVu Sans',sans-serif";
+
     private final double paperHeight;
     private final Numbers out = new Numbers();
     private String group = "";
@@ -47,7 +50,8 @@ public final class SvgWriter {
         attribute("viewBox", "0 0 " + width + " " + height);
         attribute("fill", "none");
         attribute("stroke-linejoin", "round");
-        attribute("font-family", "'" + Lettering.FAMILY + "', sans-serif");
+        attribute("font-family", FAMILIES);
+        attribute("font-stretch", "condensed");
         attribute("xml:space", "preserve");
         out.put(">\n<title>" + escaped(sheet.number() + " " + sheet.title()) + "</title>\n");
         out.put("<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n");

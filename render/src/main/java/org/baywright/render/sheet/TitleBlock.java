@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.definition.Project;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.render.dimension.WrappedText;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
@@ -91,7 +92,7 @@ final class TitleBlock {
                 3.5,
                 Face.BOLD);
         double step = 4.6;
-        for (String line : Fitted.lines(Cautions.BAND, VALUE, Face.REGULAR, right - x - 3, 5)) {
+        for (String line : WrappedText.lines(Cautions.BAND, right - x - 3, VALUE, Face.REGULAR)) {
             y -= step;
             text(line, x, y - 0.6, VALUE, Face.REGULAR);
         }

@@ -12,10 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.xml.DomXmpParser;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
 import org.baywright.render.sheet.SheetSet;
@@ -73,6 +76,25 @@ class PdfWriterTest {
             assertEquals("en", read.getDocumentCatalog().getLanguage());
             assertTrue(read.getDocumentCatalog().getViewerPreferences().displayDocTitle());
             assertTrue(!read.isEncrypted());
+        }
+    }
+
+    @Test
+    void bothDescriptionsAgree() throws Exception {
+        try (PDDocument read = Loader.loadPDF(pdf(SampleSheets.set()))) {
+            XMPMetadata xmp = new DomXmpParser()
+                    .parse(read.getDocumentCatalog().getMetadata().toByteArray());
+            PDDocumentInformation info = read.getDocumentInformation();
+            assertEquals(info.getTitle(), xmp.getDublinCoreSchema().getTitle());
+            assertEquals(List.of(info.getAuthor()), xmp.getDublinCoreSchema().getCreators());
+            assertEquals(info.getSubject(), xmp.getDublinCoreSchema().getDescription());
+            assertEquals(info.getCreator(), xmp.getXMPBasicSchema().getCreatorTool());
+            assertEquals(
+                    info.getCreationDate().toInstant(),
+                    xmp.getXMPBasicSchema().getCreateDate().toInstant());
+            assertEquals(
+                    info.getModificationDate().toInstant(),
+                    xmp.getXMPBasicSchema().getModifyDate().toInstant());
         }
     }
 
