@@ -48,7 +48,7 @@ final class PlacedView {
         Vec2 low = port.toPaper(new Vec2(bounds.getMinX(), bounds.getMinY()));
         Vec2 high = port.toPaper(new Vec2(bounds.getMaxX(), bounds.getMaxY()));
         this.box = new Envelope(low.x(), high.x(), low.y(), high.y());
-        this.annotations = new Annotations(field, port::toPaper, box);
+        this.annotations = new Annotations(field, port, box);
         foot(title, cell);
     }
 
