@@ -124,6 +124,19 @@ class AnnotationsTest {
     }
 
     @Test
+    void rowsShareALineOnlyWhereTheyDoNotMeet() {
+        ViewPort view = new ViewPort(new Scale(100), new Vec2(0, 0), new Vec2(120, 150));
+        Annotations a = over(view, new Envelope(0, 20000, 0, 5000));
+        a.overallBelow(0, 12000, 0).overallBelow(0, 3000, 0).overallBelow(14000, 20000, 0);
+        List<Double> heights = a.marks().stream()
+                .filter(m -> m instanceof Text)
+                .map(m -> ((Text) m).at().y())
+                .toList();
+        assertEquals(Drafting.ROW, heights.get(0) - heights.get(1), 1e-9);
+        assertEquals(heights.get(0), heights.get(2), 1e-9);
+    }
+
+    @Test
     void anOverallDimensionStandsOutsideItsChainAndIsLeftOutWhenTheChainSaysIt() {
         ViewPort view = new ViewPort(new Scale(100), new Vec2(0, 0), new Vec2(120, 150));
         Annotations a = over(view, new Envelope(0, 12000, 0, 5000));
