@@ -18,8 +18,14 @@ import org.locationtech.jts.geom.Envelope;
 
 /** A cross-section for each type of frame: member sizes, heights, clear heights and clear widths. */
 final class SectionSheets {
-    private static final Margins MARGINS = new Margins(18, 60, 48, 12);
-    private static final double GROUND = 700;
+    private static final Margins MARGINS = new Margins(8, 56, 40, 10);
+
+    /** Share of the sheet that joints or a table take under a section. */
+    private static final double UNDER = 0.42;
+
+    private static final int MOST_UNDER_SECTION = 4;
+
+    private static final double GROUND = 400;
 
     private final Shed shed;
     private final SetOut setOut;
@@ -31,17 +37,53 @@ final class SectionSheets {
 
     static List<Draft> of(Shed shed) {
         SectionSheets sheets = new SectionSheets(shed);
-        return FrameType.of(shed).stream().map(sheets::sheet).toList();
+        return FrameType.of(shed).stream()
+                .flatMap(type -> sheets.sheets(type).stream())
+                .toList();
     }
 
-    private Draft sheet(FrameType type) {
-        SheetBuilder sheet = new SheetBuilder("S4." + type.number(), "Cross-section, " + type.names());
+    /** What goes with a section stands under it when it is drawn no smaller for that. */
+    private List<Draft> sheets(FrameType type) {
         FrameView frame = FrameView.of(shed, type.shown());
+        Envelope bounds = bounds(frame);
+        Envelope room = SheetFrame.room();
+        Envelope upper = Cells.up(room, UNDER, 1);
+        Envelope lower = Cells.up(room, 0, UNDER);
+        boolean shared = PlacedView.fitting(upper, bounds, MARGINS).n()
+                <= PlacedView.fitting(room, bounds, MARGINS).n();
+        boolean together = shared && Joint.of(shed, type.shown()).size() <= MOST_UNDER_SECTION;
+        SheetBuilder section = new SheetBuilder("S4." + type.number(), "Section, " + type.names());
+        section(section, type, frame, bounds, shared ? upper : room);
+        if (together) {
+            joints(section, frame, lower, 1);
+            return List.of(section.build());
+        }
+        if (shared) {
+            section.draw(FrameTable.of(frame, lower));
+        }
+        SheetBuilder details = new SheetBuilder("S7." + type.number(), "Joints, " + type.names());
+        joints(details, frame, room, 2);
+        return List.of(section.build(), details.build());
+    }
+
+    private static Envelope bounds(FrameView frame) {
         Envelope bounds = Steelwork.bounds(frame.items(), Projection.front());
-        bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
+        bounds.expandToInclude(bounds.getMinX() - GROUND, -GROUND);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
-        PlacedView view =
-                sheet.view("SECTION AT " + type.names().toUpperCase(Locale.ROOT), SheetFrame.room(), bounds, MARGINS);
+        return bounds;
+    }
+
+    private void joints(SheetBuilder sheet, FrameView frame, Envelope room, int rows) {
+        List<Joint> joints = Joint.of(shed, frame.frame());
+        int columns = (joints.size() + rows - 1) / rows;
+        for (int i = 0; i < joints.size(); i++) {
+            Envelope row = Cells.row(room, i / columns, rows);
+            JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns));
+        }
+    }
+
+    private void section(SheetBuilder sheet, FrameType type, FrameView frame, Envelope bounds, Envelope cell) {
+        PlacedView view = sheet.view("SECTION AT " + type.names().toUpperCase(Locale.ROOT), cell, bounds, MARGINS);
         view.draw(frame.lines(), Pen.OUTLINE, Layer.STEEL);
         view.draw(frame.anchors(), Pen.VISIBLE, Layer.ANCHOR);
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
@@ -49,7 +91,6 @@ final class SectionSheets {
         view.annotate().levels(org.baywright.render.dimension.Side.RIGHT, levels(type.shown()));
         Pitches.mark(shed, view, line -> line.has(type.shown()), x -> x);
         labels(view.annotate(), frame);
-        return sheet.build();
     }
 
     /** Clear widths, then centre to centre, then over the string lines, with their letters. */
