@@ -127,7 +127,7 @@ class AnnotationsTest {
     void rowsShareALineOnlyWhereTheyDoNotMeet() {
         ViewPort view = new ViewPort(new Scale(100), new Vec2(0, 0), new Vec2(120, 150));
         Annotations a = over(view, new Envelope(0, 20000, 0, 5000));
-        a.overallBelow(0, 12000, 0).overallBelow(0, 3000, 0).overallBelow(14000, 20000, 0);
+        a.overallBelow(0, 3000, 0).overallBelow(0, 12000, 0).overallBelow(14000, 20000, 0);
         List<Double> heights = a.marks().stream()
                 .filter(m -> m instanceof Text)
                 .map(m -> ((Text) m).at().y())
