@@ -47,5 +47,17 @@ final class Cautions {
             "Quantities are taken from the model and are for the buyer to verify. Order only from certified drawings."
                     + " Ask for test certificates.";
 
+    /** Under the order's tables. */
+    static final List<String> ON_ORDERING = List.of(
+            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, and spare anchors. Order"
+                    + " is both together.",
+            "Bars come at mill length and are cut by the fabricator. Bars of other lengths in stock may cut with less"
+                    + " waste: ask before changing.",
+            "Plates are priced as cut and drilled; confirm hole sizes with the anchor product chosen.",
+            "Finish before fabrication, and whether to galvanise or paint afterwards, is the buyer's choice. A hollow"
+                    + " section to be galvanised needs vent and drain holes.",
+            "Adhesive, bolts, welding consumables and coatings are not in this order.",
+            "Bundles are heavy: state the mass of each lift, unload with rated gear, keep people from under the load.");
+
     private Cautions() {}
 }

@@ -25,6 +25,9 @@ public final class DrawingSet {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(ElevationSheets.of(shed));
         drafts.addAll(SectionSheets.of(shed));
+        drafts.addAll(BillSheets.of(shed, bill));
+        // The cover lists the others, so it comes last here and first in the set.
+        drafts.add(0, CoverSheet.of(shed, drafts));
         return drafts;
     }
 }
