@@ -23,7 +23,9 @@ public final class DrawingSet {
     /** The sheets before framing, with every dimension they print. */
     static List<Draft> drafts(Shed shed, Bill bill) {
         List<Draft> drafts = new ArrayList<>();
+        drafts.addAll(PlanSheet.of(shed));
         drafts.addAll(ElevationSheets.of(shed));
+        drafts.addAll(BaseSheet.of(shed));
         return drafts;
     }
 }
