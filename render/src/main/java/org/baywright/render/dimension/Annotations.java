@@ -131,7 +131,10 @@ public final class Annotations {
         return new IllegalStateException("no room on the sheet for a row of " + dimensions.size() + " dimensions");
     }
 
-    /** Running dimensions from a datum on a side; extension lines start at the points. */
+    /**
+     * Running dimensions from a datum on a side; extension lines start at the points. The datum may lie off the sheet,
+     * as on the later strips of a long plan: the row then starts with the first point.
+     */
     public Annotations running(Side side, Vec2 datum, List<Vec2> points) {
         List<Vec2> ordered = DimensionChain.ordered(points, side.direction()).stream()
                 .filter(p -> side.direction().distance(datum, p) > DimensionChain.NOTHING)
@@ -146,7 +149,10 @@ public final class Annotations {
         double[] room = rail.room(field.frame());
         RailPlan plan =
                 new RunningPlan(rail, view).of(datum, printed, room[0], room[1]).orElseThrow(() -> tooMany(printed));
-        List<Vec2> ends = new ArrayList<>(List.of(view.toPaper(datum)));
+        List<Vec2> ends = new ArrayList<>();
+        if (RunningPlan.reaches(rail.of(view.toPaper(datum)).x(), room)) {
+            ends.add(view.toPaper(datum));
+        }
         ordered.forEach(p -> ends.add(view.toPaper(p)));
         add(rows.place(rail, plan, ends));
         dimensions.addAll(printed);

@@ -111,7 +111,7 @@ public final class LabelField {
                 + 40 * targets.count(box)
                 + 0.5 * lines.count(leader)
                 + 12 * leaders.count(leader)
-                + 10 * targets.count(leader)
+                + 25 * targets.count(leader)
                 + 60 * words.count(leader)
                 + 8 * obstacles.count(leader);
     }

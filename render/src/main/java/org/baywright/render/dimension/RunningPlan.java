@@ -33,16 +33,23 @@ final class RunningPlan {
     Optional<RailPlan> of(Vec2 datum, List<Dimension> dimensions, double low, double high) {
         double zero = station(datum);
         double[] ends = dimensions.stream().mapToDouble(d -> station(d.to())).toArray();
-        double most = Math.max(zero, max(ends));
-        double least = Math.min(zero, min(ends));
-        plan.spine(least, most);
-        plan.origin(zero);
+        boolean reaches = reaches(zero, new double[] {low, high});
+        double start = reaches ? zero : min(ends) - Drafting.FIRST_ROW;
+        plan.spine(Math.min(start, min(ends)), Math.max(start, max(ends)));
+        if (reaches) {
+            plan.origin(zero);
+        }
         for (double end : ends) {
             plan.arrow(end, end >= zero ? 1 : -1);
         }
-        return level(zero, dimensions, ends) || across(zero, dimensions, ends, low, high)
+        return level(start, dimensions, ends) || across(start, reaches, dimensions, ends, low, high)
                 ? Optional.of(plan)
                 : Optional.empty();
+    }
+
+    /** Whether the datum lies on the sheet. */
+    static boolean reaches(double zero, double[] room) {
+        return zero >= room[0] && zero <= room[1];
     }
 
     private static double max(double[] values) {
@@ -75,14 +82,16 @@ final class RunningPlan {
     }
 
     /** Past the line, each along its extension line; pushed apart on kinked leaders where they are close. */
-    private boolean across(double zero, List<Dimension> dimensions, double[] ends, double low, double high) {
-        int n = ends.length + 1;
+    private boolean across(
+            double zero, boolean reaches, List<Dimension> dimensions, double[] ends, double low, double high) {
+        int first = reaches ? 1 : 0;
+        int n = ends.length + first;
         String[] texts = new String[n];
         double[] wished = new double[n];
         Integer[] order = new Integer[n];
         for (int i = 0; i < n; i++) {
-            texts[i] = i == 0 ? "0" : dimensions.get(i - 1).text();
-            wished[i] = i == 0 ? zero : ends[i - 1];
+            texts[i] = i < first ? "0" : dimensions.get(i - first).text();
+            wished[i] = i < first ? zero : ends[i - first];
             order[i] = i;
         }
         Arrays.sort(order, Comparator.comparingDouble(i -> wished[i]));

@@ -33,6 +33,15 @@ final class Cautions {
                     + " section: vent and drain it.",
             "Keep clear of overhead lines. Electrical work and earthing by a licensed electrician.");
 
+    /** Beside a section. */
+    static final List<String> FRAME = List.of(
+            "Sections, plates, anchors and welds are starting values, not a design: the engineer sets them for the site.",
+            "Welds: 6 mm fillet all round at base, cap, knee and apex plates, or as the engineer shows.",
+            "Heights are to the top and underside of rafter steel projected to the outside face of the column.",
+            "Masses are of bare steel from the model, without welds, bolts, zinc or rigging. Lift by rated gear only;"
+                    + " nobody under the load; stop in wind.",
+            "Brace and guy each frame before it is let go; anchors cured and tight first.");
+
     /** On the order. */
     static final String ORDER =
             "Quantities are taken from the model and are for the buyer to verify. Order only from certified drawings."

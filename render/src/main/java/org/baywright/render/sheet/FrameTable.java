@@ -23,7 +23,8 @@ final class FrameTable {
             Column.numbers("Each kg"),
             Column.numbers("Frame kg"));
 
-    private static final double WIDTH = 190;
+    /** On paper, mm. */
+    static final double WIDTH = 190;
 
     private FrameTable() {}
 

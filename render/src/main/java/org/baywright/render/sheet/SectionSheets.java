@@ -11,7 +11,10 @@ import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.GridLine;
 import org.baywright.render.dimension.Level;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Mark;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Projection;
 import org.locationtech.jts.geom.Envelope;
@@ -60,10 +63,19 @@ final class SectionSheets {
         }
         if (shared) {
             section.draw(FrameTable.of(frame, lower));
+            section.draw(notes(lower));
         }
         SheetBuilder details = new SheetBuilder("S7." + type.number(), "Joints, " + type.names());
         joints(details, frame, room, 2);
         return List.of(section.build(), details.build());
+    }
+
+    private static List<Mark> notes(Envelope room) {
+        double x = room.getMinX() + FrameTable.WIDTH + 20;
+        double width = room.getMaxX() - x - 4;
+        List<Paragraph> paragraphs = new ArrayList<>(List.of(Paragraph.heading("Notes")));
+        Cautions.FRAME.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
+        return Notes.of(paragraphs, width).draw(new Vec2(x, room.getMaxY() - 4));
     }
 
     private static Envelope bounds(FrameView frame) {

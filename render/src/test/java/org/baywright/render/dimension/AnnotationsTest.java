@@ -12,13 +12,16 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
+import org.baywright.render.paper.Face;
+import org.baywright.render.paper.Lettering;
 import org.baywright.render.paper.Scale;
 import org.baywright.render.view.ViewPort;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 
 class AnnotationsTest {
@@ -105,6 +108,35 @@ class AnnotationsTest {
     }
 
     @Test
+    void theLongestShedWithUnevenBaysFitsOneRowOfEachKind() {
+        List<Double> frames = IntStream.rangeClosed(0, 200)
+                .mapToObj(i -> i * 7000.0 + i % 7 * 300)
+                .toList();
+        ViewPort view = new ViewPort(new Scale(5000), new Vec2(0, 0), new Vec2(70, 150));
+        Annotations a = over(view, new Envelope(0, 1401500, 0, 5000));
+        a.chainBelow(frames, 0).overallBelow(frames.get(0), frames.get(200), 0);
+        a.running(
+                Side.ABOVE,
+                new Vec2(0, 5000),
+                frames.stream().map(x -> new Vec2(x, 5000)).toList());
+        assertEquals(200 + 1 + 200, a.dimensions().size());
+        Overlaps.assertNone(a.marks(), FRAME);
+    }
+
+    @Test
+    void rowsShareALineOnlyWhereTheyDoNotMeet() {
+        ViewPort view = new ViewPort(new Scale(100), new Vec2(0, 0), new Vec2(120, 150));
+        Annotations a = over(view, new Envelope(0, 20000, 0, 5000));
+        a.overallBelow(0, 3000, 0).overallBelow(0, 12000, 0).overallBelow(14000, 20000, 0);
+        List<Double> heights = a.marks().stream()
+                .filter(m -> m instanceof Text)
+                .map(m -> ((Text) m).at().y())
+                .toList();
+        assertEquals(Drafting.ROW, heights.get(0) - heights.get(1), 1e-9);
+        assertEquals(heights.get(0), heights.get(2), 1e-9);
+    }
+
+    @Test
     void anOverallDimensionStandsOutsideItsChainAndIsLeftOutWhenTheChainSaysIt() {
         ViewPort view = new ViewPort(new Scale(100), new Vec2(0, 0), new Vec2(120, 150));
         Annotations a = over(view, new Envelope(0, 12000, 0, 5000));
@@ -119,8 +151,8 @@ class AnnotationsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 0", "5, 10", "10, 30", "60, 200"})
-    void gridBubblesThinOutUntilTheyClear(int lines, int most) {
+    @ValueSource(ints = {1, 2, 5, 10, 37, 60})
+    void gridBubblesThinOutUntilTheyClear(int lines) {
         ViewPort view = new ViewPort(new Scale(1000), new Vec2(0, 0), new Vec2(60, 150));
         List<Double> at =
                 IntStream.rangeClosed(0, lines).mapToObj(i -> i * 5000.0).toList();
@@ -128,6 +160,14 @@ class AnnotationsTest {
         List<String> names = words(a.marks());
         assertEquals("1", names.get(0));
         assertEquals(Integer.toString(lines + 1), names.get(names.size() - 1));
+        List<Vec2> centres = a.marks().stream()
+                .filter(m -> m instanceof Arc)
+                .map(m -> ((Arc) m).centre())
+                .toList();
+        assertEquals(names.size(), centres.size());
+        for (int i = 1; i < centres.size(); i++) {
+            assertTrue(centres.get(i).x() - centres.get(i - 1).x() > 8, "circles touch at " + centres.get(i));
+        }
         Overlaps.assertNone(a.marks(), FRAME);
     }
 
@@ -135,8 +175,7 @@ class AnnotationsTest {
     void aDiameterIsPrintedInTheTypefaceItself() {
         String words = Annotations.holeWords(4, 22);
         assertEquals("4 holes ⌀22", words);
-        assertEquals(
-                words, org.baywright.render.paper.Lettering.printable(words, org.baywright.render.paper.Face.REGULAR));
+        assertEquals(words, Lettering.printable(words, Face.REGULAR));
     }
 
     @Test

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,10 +50,9 @@ class DimensionChainTest {
         assertEquals(
                 List.of("500", "20 × 1000 = 20000", "500"),
                 printed(
-                        chain(java.util.stream.DoubleStream.concat(
-                                        java.util.stream.DoubleStream.of(-500, 20500),
-                                        java.util.stream.IntStream.rangeClosed(0, 20)
-                                                .mapToDouble(i -> i * 1000.0))
+                        chain(DoubleStream.concat(
+                                        DoubleStream.of(-500, 20500),
+                                        IntStream.rangeClosed(0, 20).mapToDouble(i -> i * 1000.0))
                                 .toArray()),
                         0));
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -40,6 +41,13 @@ class TableTest {
                 List.of(Column.words("Mark"), Column.words("What it is"), Column.numbers("Mass each kg")), all, width);
     }
 
+    /** How often the words of the long column occur. */
+    private static long tokens(Stream<String> texts) {
+        return texts.flatMap(t -> Stream.of(t.split(" ")))
+                .filter(w -> w.matches("word|end"))
+                .count();
+    }
+
     @Property(tries = 60)
     void everyRowIsThereOnceAndInItsPart(
             @ForAll @LongRange(min = 0) long seed,
@@ -64,6 +72,7 @@ class TableTest {
             assertEquals(1, words.stream().filter(mark::equals).count(), mark);
         }
         assertEquals(1, words.stream().filter("total"::equals).count());
+        assertEquals(tokens(table.rows().stream().flatMap(r -> r.cells().stream())), tokens(words.stream()));
         assertEquals(
                 table.pages(room).size(), words.stream().filter("Mark"::equals).count());
     }
