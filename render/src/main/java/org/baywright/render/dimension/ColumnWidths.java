@@ -68,15 +68,13 @@ final class ColumnWidths {
         return widths;
     }
 
-    /** Spare room goes to the columns of words alike, which stay next to what they speak of; else to all. */
+    /** Spare room goes to the columns of words in proportion, so numbers stay together; without words to all. */
     private void fill(double[] widths, double spare) {
-        long words = table.columns().stream().filter(Column::breaks).count();
+        boolean words = table.columns().stream().anyMatch(Column::breaks);
+        double[] shares = each(i -> words && !table.columns().get(i).breaks() ? 0 : widths[i]);
+        double all = sum(shares);
         for (int i = 0; i < widths.length; i++) {
-            if (words == 0) {
-                widths[i] += spare / widths.length;
-            } else if (table.columns().get(i).breaks()) {
-                widths[i] += spare / words;
-            }
+            widths[i] += spare * shares[i] / all;
         }
     }
 

@@ -133,4 +133,18 @@ class TableTest {
                 "1. " + paragraphs.get(0).words() + " 2. " + paragraphs.get(1).words(), all);
         assertEquals(2, notes.columns(notes.height() - 1).size());
     }
+
+    @Test
+    void theFirstPartFitsARoomOfItsOwn() {
+        List<TablePart> parts = random(7, 50, 150).pages(40, 200);
+        assertTrue(parts.size() > 1 && parts.get(0).height() <= 40, "first part");
+        assertTrue(parts.get(1).height() > 40 && parts.get(1).height() <= 200, "second part");
+    }
+
+    @Test
+    void aFillingTableTakesItsWholeWidth() {
+        Table table = new Table(List.of(Column.words("Mark"), Column.numbers("kg")), List.of(Row.of("C1", "2")), 120);
+        assertTrue(table.pages(100).get(0).width() < 60);
+        assertEquals(120, table.filling().pages(100).get(0).width(), 1e-9);
+    }
 }
