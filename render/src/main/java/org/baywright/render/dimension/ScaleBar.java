@@ -63,11 +63,24 @@ public record ScaleBar(Scale scale, double longest) {
         for (int i = 0; i <= DIVISIONS; i++) {
             Vec2 foot = lowerLeft.plus(new Vec2(i * step, THICK));
             marks.add(Ink.thin(foot, foot.plus(new Vec2(0, TICK)), Layer.FRAME));
+            if (i % DIVISIONS != 0 && !roomy()) {
+                continue;
+            }
             String figure = Figure.metres(i * divisionMm()) + (i == DIVISIONS ? " m" : "");
             Vec2 at = foot.plus(new Vec2(0, TICK + 0.8));
             marks.add(Text.level(figure, at, Drafting.TEXT, Text.Align.CENTRE, Layer.FRAME));
         }
         return marks;
+    }
+
+    /** Whether the figures of all divisions stand apart; a short bar names its ends only. */
+    private boolean roomy() {
+        double widest = 0;
+        for (int i = 0; i < DIVISIONS; i++) {
+            widest = Math.max(widest, Drafting.width(Figure.metres(i * divisionMm())));
+        }
+        double last = Drafting.width(Figure.metres(DIVISIONS * divisionMm()) + " m");
+        return Math.max(widest, (widest + last) / 2) + Drafting.ASIDE <= scale.toPaper(divisionMm());
     }
 
     private static List<Vec2> box(Vec2 corner, double width) {
