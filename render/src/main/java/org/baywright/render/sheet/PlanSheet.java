@@ -75,7 +75,7 @@ final class PlanSheet {
         bays(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
-        areas(view, strip);
+        areas(view, strip, strips.parted() ? ", in all" : "");
         falls(view, strip);
         columns(view, strip);
         plan.matchLines(view, strip);
@@ -161,10 +161,10 @@ final class PlanSheet {
                         ""));
     }
 
-    private void areas(PlacedView view, Strip strip) {
+    private void areas(PlacedView view, Strip strip, String inAll) {
         double y = inBay((strip.firstFrame() + strip.lastFrame()) / 2, 1 - ASIDE);
         double main = Summary.of(shed).get("mainFloorAreaM2");
-        label(view, axes.at(setOut.span() * 0.3, y), NAME, Face.BOLD, "Main floor", area(main));
+        label(view, axes.at(setOut.span() * 0.3, y), NAME, Face.BOLD, "Main floor" + inAll, area(main));
         for (LeanTo leanTo : shed.definition().leanTos()) {
             int from = Math.max(leanTo.firstFrame(), strip.firstFrame());
             int to = Math.min(leanTo.lastFrame(), strip.lastFrame());
@@ -177,7 +177,7 @@ final class PlanSheet {
                         at,
                         NAME,
                         Face.BOLD,
-                        "Lean-to " + leanTo.side().name().toLowerCase(Locale.ROOT),
+                        "Lean-to " + leanTo.side().name().toLowerCase(Locale.ROOT) + inAll,
                         area(area(leanTo)));
             }
         }
