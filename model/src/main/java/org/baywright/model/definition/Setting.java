@@ -16,7 +16,7 @@ final class Setting {
     /** The source of everything that came from an override. */
     static final String SOURCE = "--set";
 
-    private static final Pattern PATH = Pattern.compile("[^.\\[\\]]+(?:\\.[^.\\[\\]]+|\\[\\d{1,4}])*");
+    private static final Pattern PATH = Pattern.compile("[^.\\[\\]]+(?:\\.[^.\\[\\]]+|\\[\\d{1,4}]){0,9}");
     private static final Pattern STEP = Pattern.compile("[^.\\[\\]]+");
     private static final Pattern INDEX = Pattern.compile("\\d{1,4}");
     /** Keys whose value may be a section's name alone; setting a key inside keeps that name. */

@@ -36,7 +36,6 @@ record SyntaxProblem(int line, int column, String message, String remedy) {
         word("expected a single document", "a second document after '---'", "keep one definition in a file");
         word("cannot start any token", "a character that cannot start a value", "put the value in quotes");
         word("unknown escape", "an unknown \\ sequence in double quotes", "use single quotes");
-        word("code point", "too long a file", "a definition is a page or two");
         word("nesting depth", "groups within groups without end", "check the brackets");
         word("number of aliases", "too many aliases (*)", "write the values out");
     }

@@ -24,7 +24,9 @@ import org.yaml.snakeyaml.nodes.Tag;
  * that {@code no} can be a name and {@code 0x10} is never silently sixteen.
  */
 final class SyntaxTree {
-    private static final int LONGEST_TEXT = 1_000_000;
+    /** The parser takes seconds over much longer lines, and two hundred bays written out fit in a fifth of this. */
+    private static final int LONGEST_TEXT = 200_000;
+
     private static final int MOST_VALUES = 20_000;
     private static final int DEEPEST = 30;
 
@@ -67,9 +69,14 @@ final class SyntaxTree {
     }
 
     private Optional<Located> read(String path, String text) {
+        Where start = new Where(source, path, marked ? 1 : 0, marked ? 1 : 0);
+        if (text.length() > LONGEST_TEXT) {
+            String message = text.length() + " characters were read; at most " + LONGEST_TEXT + " are allowed";
+            findings.error("too-large", start, message, "a definition is a page or two");
+            return Optional.empty();
+        }
         try {
             Node root = new Yaml(options()).compose(new StringReader(text));
-            Where start = new Where(source, path, marked ? 1 : 0, marked ? 1 : 0);
             return Optional.of(root == null ? new Located.Blank(start) : tree(root, path, 0));
         } catch (YAMLException e) {
             SyntaxProblem.of(e, text).tell(source, path, marked, findings);
@@ -84,7 +91,6 @@ final class SyntaxTree {
 
     private static LoaderOptions options() {
         LoaderOptions options = new LoaderOptions();
-        options.setCodePointLimit(LONGEST_TEXT);
         options.setNestingDepthLimit(DEEPEST);
         options.setMaxAliasesForCollections(50);
         return options;

@@ -7,13 +7,14 @@ import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewPort;
 
 /** The angle between two lines from one corner: an arc with arrows and the degrees. */
 final class AngleDimension {
     private AngleDimension() {}
 
     /** From one leg anticlockwise to the other; legs and corner in view mm, radius on paper. */
-    static Ink place(Vec2 corner, Vec2 first, Vec2 second, double radius, ViewToPaper view, LabelField field) {
+    static Ink place(Vec2 corner, Vec2 first, Vec2 second, double radius, ViewPort view, LabelField field) {
         Vec2 centre = view.toPaper(corner);
         double start = degrees(first.minus(corner));
         double sweep = ((degrees(second.minus(corner)) - start) % 360 + 360) % 360;

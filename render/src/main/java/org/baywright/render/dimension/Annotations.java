@@ -8,36 +8,43 @@ import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
+import org.baywright.render.view.ViewPort;
 import org.locationtech.jts.geom.Envelope;
 
 /**
  * Everything that annotates one view, in one line each. All views of a sheet share one {@link LabelField}. Call the
  * inner rows first: each row takes the nearest free place off the view, so what is called later stands further out.
- * Points are view millimetres; the view itself must have been told to the field before labels are placed.
+ * Points are view millimetres. The marks of the view itself must have been told to the field.
  */
 public final class Annotations {
     private final LabelField field;
-    private final ViewToPaper view;
+    private final ViewPort view;
     private final Envelope viewBox;
     private final Rows rows;
     private final List<Mark> lines = new ArrayList<>();
     private final List<Text> texts = new ArrayList<>();
     private final List<Dimension> dimensions = new ArrayList<>();
+    private final List<Label> waiting = new ArrayList<>();
 
     /**
      * Annotations of a view.
      *
      * @param viewBox the paper that the view itself takes, off whose sides rows stack
      */
-    public Annotations(LabelField field, ViewToPaper view, Envelope viewBox) {
+    public Annotations(LabelField field, ViewPort view, Envelope viewBox) {
         this.field = field;
         this.view = view;
         this.viewBox = new Envelope(viewBox);
         this.rows = new Rows(field);
     }
 
-    /** Marks in drawing order, text last, white behind text that lies on lines. */
+    /**
+     * Marks in drawing order, text last, white behind text that lies on lines. Labels find their places now, once all
+     * else is there; so ask for marks after every view of the sheet has got its rows.
+     */
     public List<Mark> marks() {
+        field.place(waiting).forEach(placed -> add(Ink.of(placed.marks())));
+        waiting.clear();
         return field.drawing(lines, texts);
     }
 
@@ -88,13 +95,13 @@ public final class Annotations {
 
     /** A chain of dimensions on a side, and when it has several parts an overall dimension outside it. */
     public Annotations chainWithOverall(Side side, List<Vec2> points) {
-        DimensionChain chain = DimensionChain.through(points, side.direction());
+        int before = dimensions.size();
         chain(side, points);
-        return chain.points().size() > 2 ? chain(side, ends(chain)) : this;
-    }
-
-    private static List<Vec2> ends(DimensionChain chain) {
-        return List.of(chain.overall().from(), chain.overall().to());
+        if (dimensions.size() == before + 1) {
+            return this;
+        }
+        Dimension overall = DimensionChain.through(points, side.direction()).overall();
+        return chain(side, List.of(overall.from(), overall.to()));
     }
 
     /** A chain of dimensions on a side through points in any order; extension lines start at them. */
@@ -129,10 +136,12 @@ public final class Annotations {
      * as on the later strips of a long plan: the row then starts with the first point.
      */
     public Annotations running(Side side, Vec2 datum, List<Vec2> points) {
-        List<Vec2> apart = points.stream()
-                .filter(p -> side.direction().distance(datum, p) > 0.05)
+        List<Vec2> ordered = DimensionChain.ordered(points, side.direction()).stream()
+                .filter(p -> side.direction().distance(datum, p) > DimensionChain.NOTHING)
                 .toList();
-        List<Vec2> ordered = DimensionChain.through(apart, side.direction()).points();
+        if (ordered.isEmpty()) {
+            return this;
+        }
         List<Dimension> printed = ordered.stream()
                 .map(p -> Dimension.of(datum, p, side.direction()))
                 .toList();
@@ -166,7 +175,7 @@ public final class Annotations {
     /** Levels on the left or right of the view; heights from the view's zero. */
     public Annotations levels(Side side, List<Level> levels) {
         double edge = side == Side.LEFT ? viewBox.getMinX() : viewBox.getMaxX();
-        return add(new LevelStack(levels, side, view).place(edge, field));
+        return levels.isEmpty() ? this : add(LevelStack.place(levels, side, view, edge, field));
     }
 
     /** The pitch of the roof line from eave to apex. */
@@ -217,7 +226,8 @@ public final class Annotations {
 
     /** A label with wishes of its own; its target is in paper mm. */
     public Annotations place(Label label) {
-        return add(Ink.of(field.place(label).marks()));
+        waiting.add(label);
+        return this;
     }
 
     private Annotations add(Ink ink) {

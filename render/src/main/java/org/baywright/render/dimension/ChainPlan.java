@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Text;
+import org.baywright.render.view.ViewPort;
 
 /**
  * Lays out adjacent dimensions on one line. A text that fits stands above its part of the line; one too wide for the
@@ -20,7 +21,7 @@ import org.baywright.render.mark.Text;
  */
 final class ChainPlan {
     private final Rail rail;
-    private final ViewToPaper view;
+    private final ViewPort view;
     private final double low;
     private final double high;
     private final RailPlan plan = new RailPlan();
@@ -40,7 +41,7 @@ final class ChainPlan {
     }
 
     /** A plan for a rail whose text must stay between two stations. */
-    ChainPlan(Rail rail, ViewToPaper view, double low, double high) {
+    ChainPlan(Rail rail, ViewPort view, double low, double high) {
         this.rail = rail;
         this.view = view;
         this.low = low;

@@ -1,11 +1,18 @@
 package org.baywright.render.dimension;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.function.ToDoubleBiFunction;
+import java.util.stream.IntStream;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
 
 /** How wide the columns of a table are: as wide as their content when there is room, else words give way first. */
 final class ColumnWidths {
+    /** A column no wider than this holds codes, which are best left whole. */
+    private static final double SHORT = 32;
+
     private final Table table;
 
     ColumnWidths(Table table) {
@@ -14,72 +21,81 @@ final class ColumnWidths {
 
     /** Widths with padding, together no more than the table's width. */
     double[] widths() {
-        int n = table.columns().size();
-        double room = table.width() - n * 2 * Table.PAD;
-        double[] natural = new double[n];
-        double[] least = new double[n];
-        for (int i = 0; i < n; i++) {
-            natural[i] = natural(i);
-            least[i] = least(i, natural[i]);
-        }
-        double[] widths = fitted(natural, least, room);
-        for (int i = 0; i < n; i++) {
-            widths[i] += 2 * Table.PAD;
-        }
-        return widths;
+        double room = table.width() - table.columns().size() * 2 * Table.PAD;
+        return Arrays.stream(fitted(room)).map(w -> w + 2 * Table.PAD).toArray();
     }
 
-    /** Between least and natural in one proportion; below least all shrink alike and words are broken inside. */
-    private static double[] fitted(double[] natural, double[] least, double room) {
-        double wanted = sum(natural);
-        double needed = sum(least);
+    /** What gives way, in turn: nothing, titles, long words columns, short ones, and at last words themselves. */
+    private double[] fitted(double room) {
+        double[] whole = each(i -> Math.max(whole(title(i), Face.BOLD), content(i, ColumnWidths::whole)));
+        if (sum(whole) <= room) {
+            return whole;
+        }
+        double[] titlesBroken = each(i -> Math.max(longestWord(title(i), Face.BOLD), content(i, ColumnWidths::whole)));
+        double[] longBroken = each(i -> titlesBroken[i] <= SHORT ? titlesBroken[i] : least(i));
+        double[] allBroken = each(this::least);
+        for (double[] least : List.of(longBroken, allBroken)) {
+            if (sum(least) <= room) {
+                return between(least, titlesBroken, room);
+            }
+        }
+        double factor = room / sum(allBroken);
+        return each(i -> allBroken[i] * factor);
+    }
+
+    /** Wide columns give way first: all are held to the one width that just fits, none goes below its least. */
+    private static double[] between(double[] least, double[] natural, double room) {
+        double low = 0;
+        double high = room;
+        for (int i = 0; i < 50; i++) {
+            double middle = (low + high) / 2;
+            boolean fits = sum(held(natural, least, middle)) <= room;
+            low = fits ? middle : low;
+            high = fits ? high : middle;
+        }
+        return held(natural, least, low);
+    }
+
+    private static double[] held(double[] natural, double[] least, double most) {
         double[] widths = new double[natural.length];
         for (int i = 0; i < widths.length; i++) {
-            if (wanted <= room) {
-                widths[i] = natural[i];
-            } else if (needed <= room) {
-                widths[i] = least[i] + (natural[i] - least[i]) * (room - needed) / (wanted - needed);
-            } else {
-                widths[i] = least[i] * room / needed;
-            }
+            widths[i] = Math.min(natural[i], Math.max(least[i], most));
         }
         return widths;
     }
 
     private static double sum(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum;
+        return Arrays.stream(values).sum();
     }
 
-    private double natural(int column) {
-        double widest = whole(table.columns().get(column).title(), Face.BOLD);
-        for (Row row : spanning(table.rows())) {
-            widest = Math.max(widest, whole(row.cells().get(column), Table.face(row)));
-        }
-        return widest;
+    private double least(int column) {
+        double content =
+                content(column, table.columns().get(column).breaks() ? ColumnWidths::longestWord : ColumnWidths::whole);
+        return Math.max(longestWord(title(column), Face.BOLD), content);
     }
 
-    private double least(int column, double natural) {
-        Column c = table.columns().get(column);
-        double widest = WrappedText.longestWord(c.title(), Table.TEXT, Face.BOLD);
-        for (Row row : spanning(table.rows())) {
-            String cell = row.cells().get(column);
-            double width = c.breaks()
-                    ? WrappedText.longestWord(cell, Table.TEXT, Table.face(row))
-                    : whole(cell, Table.face(row));
-            widest = Math.max(widest, width);
-        }
-        return Math.min(widest, natural);
+    /** The widest cell of a column, headings aside. */
+    private double content(int column, ToDoubleBiFunction<String, Face> measure) {
+        return table.rows().stream()
+                .filter(row -> row.kind() != Row.Kind.HEADING)
+                .mapToDouble(row -> measure.applyAsDouble(row.cells().get(column), Table.face(row)))
+                .max()
+                .orElse(0);
     }
 
-    private static List<Row> spanning(List<Row> rows) {
-        return rows.stream().filter(r -> r.kind() != Row.Kind.HEADING).toList();
+    private double[] each(IntToDoubleFunction width) {
+        return IntStream.range(0, table.columns().size()).mapToDouble(width).toArray();
+    }
+
+    private String title(int column) {
+        return table.columns().get(column).title();
     }
 
     private static double whole(String text, Face face) {
         return Lettering.width(text, Table.TEXT, face);
+    }
+
+    private static double longestWord(String text, Face face) {
+        return WrappedText.longestWord(text, Table.TEXT, face);
     }
 }

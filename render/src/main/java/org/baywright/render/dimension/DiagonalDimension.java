@@ -7,6 +7,7 @@ import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
+import org.baywright.render.view.ViewPort;
 
 /** A dimension on the very line it measures, its text broken into the line; for the diagonals of a set-out. */
 final class DiagonalDimension {
@@ -15,7 +16,7 @@ final class DiagonalDimension {
 
     private DiagonalDimension() {}
 
-    static Ink place(Dimension dimension, String prefix, ViewToPaper view, LabelField field) {
+    static Ink place(Dimension dimension, String prefix, ViewPort view, LabelField field) {
         Vec2 a = view.toPaper(dimension.from());
         Vec2 b = view.toPaper(dimension.to());
         Rail rail = Rail.through(a, b, new Vec2(0, 1));

@@ -14,7 +14,7 @@ import org.baywright.model.geometry.Vec2;
  */
 public record DimensionChain(List<Vec2> points, Direction direction) {
     /** Points closer than this along the chain print no distance, mm. */
-    private static final double NOTHING = 0.05;
+    static final double NOTHING = 0.05;
 
     /** Copies the points, which must be two at least. */
     public DimensionChain {
@@ -26,6 +26,11 @@ public record DimensionChain(List<Vec2> points, Direction direction) {
 
     /** A chain through points given in any order; points at the same place count once. */
     public static DimensionChain through(List<Vec2> points, Direction direction) {
+        return new DimensionChain(ordered(points, direction), direction);
+    }
+
+    /** The points in order along a direction, each place once. */
+    static List<Vec2> ordered(List<Vec2> points, Direction direction) {
         Comparator<Vec2> order = direction == Direction.VERTICAL
                 ? Comparator.comparingDouble(Vec2::y)
                 : Comparator.comparingDouble(Vec2::x);
@@ -35,7 +40,7 @@ public record DimensionChain(List<Vec2> points, Direction direction) {
                 kept.add(point);
             }
         }
-        return new DimensionChain(kept, direction);
+        return kept;
     }
 
     /** One dimension a gap. */

@@ -11,6 +11,7 @@ import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewPort;
 
 /**
  * The names of grid lines in circles at their ends. A few close ones part on kinked lines; many close ones thin out to
@@ -28,11 +29,11 @@ final class GridBubbles {
 
     private final Rail rail;
     private final Side side;
-    private final ViewToPaper view;
+    private final ViewPort view;
     private final double farEnd;
 
     /** Bubbles on a side of a view whose lines come from a far end, given in view mm. */
-    GridBubbles(Rail rail, Side side, ViewToPaper view, double farEnd) {
+    GridBubbles(Rail rail, Side side, ViewPort view, double farEnd) {
         this.rail = rail;
         this.side = side;
         this.view = view;

@@ -26,6 +26,7 @@ public final class LabelField {
     private final Taken obstacles = new Taken();
     private final Taken lines = new Taken();
     private final Taken leaders = new Taken();
+    private final Taken targets = new Taken();
 
     /** An empty sheet inside a frame, paper mm. */
     public LabelField(Envelope frame) {
@@ -94,27 +95,44 @@ public final class LabelField {
         return lines.any(box) || leaders.any(box);
     }
 
+    /** A point that some label names, not to be covered by another label. */
+    private void target(Vec2 point) {
+        targets.add(TurnedBox.upright(point.x() - 0.8, point.y() - 0.8, point.x() + 0.8, point.y() + 0.8));
+    }
+
     Envelope frame() {
         return new Envelope(frame);
     }
 
     /** What a label at this spot would spoil: lines crossed a little, leaders and words crossed by its leader a lot. */
     double harm(TurnedBox box, TurnedBox leader) {
-        return 2 * lines.count(box)
-                + 12 * leaders.count(box)
+        return 6 * lines.count(box)
+                + 25 * leaders.count(box)
+                + 40 * targets.count(box)
                 + 0.5 * lines.count(leader)
                 + 12 * leaders.count(leader)
-                + 40 * words.count(leader)
+                + 25 * targets.count(leader)
+                + 60 * words.count(leader)
                 + 8 * obstacles.count(leader);
     }
 
     /**
-     * Finds room for a label, near what it names or else on a leader further off, takes that paper and returns the
-     * label in its place.
+     * Finds room for labels, each near what it names or else on a leader further off, and takes that paper. Given
+     * together they also keep off the points that the others name.
      *
-     * @throws IllegalStateException when no free paper of its size is left on the sheet
+     * @throws IllegalStateException when no free paper of a label's size is left on the sheet
      */
+    public List<PlacedLabel> place(List<Label> labels) {
+        labels.forEach(label -> target(label.target()));
+        return labels.stream().map(this::placeOne).toList();
+    }
+
+    /** Finds room for a single label. */
     public PlacedLabel place(Label label) {
+        return place(List.of(label)).get(0);
+    }
+
+    private PlacedLabel placeOne(Label label) {
         PlacedLabel placed = new LabelSearch(this, label).best();
         words.add(placed.box());
         for (Mark mark : placed.leader()) {

@@ -67,7 +67,7 @@ final class LabelSearch {
             TurnedBox box = box(centre);
             if (field.free(box)) {
                 TurnedBox leader = beside ? TurnedBox.line(label.target(), label.target()) : leaderLine(centre);
-                double cost = (beside ? 0 : r + 10) + wish(deg) + field.harm(box, leader);
+                double cost = (beside ? 0 : r + 10 + steep(centre)) + wish(deg) + field.harm(box, leader);
                 if (cost < bestCost - 1e-9) {
                     bestCost = cost;
                     bestCentre = centre;
@@ -141,6 +141,11 @@ final class LabelSearch {
             y -= Drafting.LINE_PITCH * label.height();
         }
         return texts;
+    }
+
+    /** A leader without a landing is less good to read. */
+    private double steep(Vec2 centre) {
+        return path(centre).size() == 3 ? 0 : 3;
     }
 
     private TurnedBox leaderLine(Vec2 centre) {

@@ -3,6 +3,7 @@ package org.baywright.render.dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Fill;
@@ -11,6 +12,7 @@ import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
+import org.baywright.render.view.ViewPort;
 
 /**
  * The levels on one side of a view: at each true height a line with a triangle standing on it, then the height in bold
@@ -27,7 +29,9 @@ final class LevelStack {
     private static final double TRIANGLE = 2.6;
     private static final double STEM = 7;
     private static final double KINK = 5;
-    private static final double NAME_ROOM = 42;
+    /** Widths to which names are broken, the first one that finds room. */
+    private static final double[] NAME_ROOMS = {60, 42, 28};
+
     private static final double APART = 1.2;
 
     private final List<Level> levels;
@@ -36,11 +40,11 @@ final class LevelStack {
     private final double sign;
 
     /** Levels with the paper heights of their lines. */
-    LevelStack(List<Level> given, Side side, ViewToPaper view) {
+    private LevelStack(List<Level> given, Side side, ViewPort view, double nameRoom) {
         this.levels =
                 given.stream().sorted(Comparator.comparingDouble(Level::height)).toList();
         this.names = levels.stream()
-                .map(l -> WrappedText.lines(l.name(), NAME_ROOM, Drafting.TEXT, Face.REGULAR))
+                .map(l -> WrappedText.lines(l.name(), nameRoom, Drafting.TEXT, Face.REGULAR))
                 .toList();
         this.truePlaces = levels.stream()
                 .mapToDouble(l -> view.toPaper(new Vec2(0, l.height())).y())
@@ -57,7 +61,19 @@ final class LevelStack {
     }
 
     /** Draws beyond an edge of the view, as near as the field leaves room. */
-    Ink place(double edge, LabelField field) {
+    static Ink place(List<Level> levels, Side side, ViewPort view, double edge, LabelField field) {
+        LevelStack stack = null;
+        for (double nameRoom : NAME_ROOMS) {
+            stack = new LevelStack(levels, side, view, nameRoom);
+            Optional<Ink> ink = stack.place(edge, field);
+            if (ink.isPresent()) {
+                return ink.get();
+            }
+        }
+        return stack.byThemselves(edge, field);
+    }
+
+    private Optional<Ink> place(double edge, LabelField field) {
         double[] places = places(field);
         double x = edge;
         for (double off = 0; off < field.frame().getWidth(); off += 2) {
@@ -65,10 +81,10 @@ final class LevelStack {
             Ink ink = ink(edge, x, places);
             if (ink.texts().stream().map(TurnedBox::of).allMatch(field::free)) {
                 field.take(ink);
-                return ink;
+                return Optional.of(ink);
             }
         }
-        return byThemselves(edge, field);
+        return Optional.empty();
     }
 
     /** Block centres spread, then turned back into line heights. */

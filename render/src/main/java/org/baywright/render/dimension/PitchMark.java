@@ -8,6 +8,7 @@ import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewPort;
 
 /** The pitch of a roof: a right triangle floating over the roof line, its long side parallel to it, and the angle. */
 final class PitchMark {
@@ -20,7 +21,7 @@ final class PitchMark {
     private PitchMark() {}
 
     /** Draws over the line from the eave to the apex, given in view mm. */
-    static Ink place(Vec2 eave, Vec2 apex, ViewToPaper view, LabelField field) {
+    static Ink place(Vec2 eave, Vec2 apex, ViewPort view, LabelField field) {
         Vec2 rise = apex.minus(eave);
         double pitchDeg = Math.toDegrees(Math.atan2(Math.abs(rise.y()), Math.abs(rise.x())));
         String text = Figure.angle(pitchDeg);

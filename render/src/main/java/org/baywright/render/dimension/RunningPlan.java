@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Text;
+import org.baywright.render.view.ViewPort;
 
 /**
  * Lays out distances from one datum on one line: a circle at the datum, an arrow at each point, the distance along the
@@ -20,10 +21,10 @@ import org.baywright.render.mark.Text;
  */
 final class RunningPlan {
     private final Rail rail;
-    private final ViewToPaper view;
+    private final ViewPort view;
     private final RailPlan plan = new RailPlan();
 
-    RunningPlan(Rail rail, ViewToPaper view) {
+    RunningPlan(Rail rail, ViewPort view) {
         this.rail = rail;
         this.view = view;
     }

@@ -2,6 +2,7 @@ package org.baywright.render.dimension;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
@@ -54,6 +55,7 @@ public record ScaleBar(Scale scale, double longest) {
     /** Draws with the zero at the lower left corner. */
     public List<Mark> draw(Vec2 lowerLeft) {
         double step = scale.toPaper(divisionMm());
+        boolean roomy = widestFigure() + Drafting.ASIDE <= step;
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < DIVISIONS; i++) {
             List<Vec2> box = box(lowerLeft.plus(new Vec2(i * step, 0)), step);
@@ -63,24 +65,23 @@ public record ScaleBar(Scale scale, double longest) {
         for (int i = 0; i <= DIVISIONS; i++) {
             Vec2 foot = lowerLeft.plus(new Vec2(i * step, THICK));
             marks.add(Ink.thin(foot, foot.plus(new Vec2(0, TICK)), Layer.FRAME));
-            if (i % DIVISIONS != 0 && !roomy()) {
-                continue;
+            if (i == 0 || i == DIVISIONS || roomy) {
+                Vec2 at = foot.plus(new Vec2(0, TICK + 0.8));
+                marks.add(Text.level(figure(i), at, Drafting.TEXT, Text.Align.CENTRE, Layer.FRAME));
             }
-            String figure = Figure.metres(i * divisionMm()) + (i == DIVISIONS ? " m" : "");
-            Vec2 at = foot.plus(new Vec2(0, TICK + 0.8));
-            marks.add(Text.level(figure, at, Drafting.TEXT, Text.Align.CENTRE, Layer.FRAME));
         }
         return marks;
     }
 
-    /** Whether the figures of all divisions stand apart; a short bar names its ends only. */
-    private boolean roomy() {
-        double widest = 0;
-        for (int i = 0; i < DIVISIONS; i++) {
-            widest = Math.max(widest, Drafting.width(Figure.metres(i * divisionMm())));
-        }
-        double last = Drafting.width(Figure.metres(DIVISIONS * divisionMm()) + " m");
-        return Math.max(widest, (widest + last) / 2) + Drafting.ASIDE <= scale.toPaper(divisionMm());
+    private String figure(int division) {
+        return Figure.metres(division * divisionMm()) + (division == DIVISIONS ? " m" : "");
+    }
+
+    private double widestFigure() {
+        return IntStream.rangeClosed(0, DIVISIONS)
+                .mapToDouble(i -> Drafting.width(figure(i)))
+                .max()
+                .orElseThrow();
     }
 
     private static List<Vec2> box(Vec2 corner, double width) {

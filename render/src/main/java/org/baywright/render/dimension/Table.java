@@ -39,23 +39,31 @@ public record Table(List<Column> columns, List<Row> rows, double width) {
 
     /** The parts of the table that each fit a room of this height, header repeated; at least one. */
     public List<TablePart> pages(double roomHeight) {
+        return pages(roomHeight, roomHeight);
+    }
+
+    /** The same when the first part stands under something else and has another height. */
+    public List<TablePart> pages(double firstHeight, double roomHeight) {
         double[] widths = new ColumnWidths(this).widths();
         SetRow header = SetRow.header(columns, widths);
+        double first = firstHeight - header.height();
         double room = roomHeight - header.height();
-        if (room < SetRow.height(1)) {
+        double least = Math.min(first, room);
+        if (least < SetRow.height(1)) {
             throw new IllegalArgumentException("a table needs room for its header and one line");
         }
         List<SetRow> waiting = new ArrayList<>();
-        rows.forEach(row -> waiting.addAll(SetRow.of(row, columns, widths).pieces(room)));
-        return dealt(waiting, header, widths, room);
+        rows.forEach(row -> waiting.addAll(SetRow.of(row, columns, widths).pieces(least)));
+        return dealt(waiting, header, widths, first, room);
     }
 
-    private List<TablePart> dealt(List<SetRow> waiting, SetRow header, double[] widths, double room) {
+    private List<TablePart> dealt(List<SetRow> waiting, SetRow header, double[] widths, double first, double others) {
         List<TablePart> parts = new ArrayList<>();
         List<SetRow> page = new ArrayList<>();
         double used = 0;
         for (int i = 0; i < waiting.size(); i++) {
             SetRow row = waiting.get(i);
+            double room = parts.isEmpty() ? first : others;
             // A heading goes over to the next page together with the row it stands on.
             boolean keepsNext = row.kind() == Row.Kind.HEADING && i + 1 < waiting.size();
             double next = keepsNext ? waiting.get(i + 1).height() : 0;

@@ -33,10 +33,31 @@ final class Cautions {
                     + " section: vent and drain it.",
             "Keep clear of overhead lines. Electrical work and earthing by a licensed electrician.");
 
+    /** Beside a section. */
+    static final List<String> FRAME = List.of(
+            "Sections, plates, anchors and welds are starting values, not a design: the engineer sets them for the site.",
+            "Welds: 6 mm fillet all round at base, cap, knee and apex plates, or as the engineer shows.",
+            "Heights are to the top and underside of rafter steel projected to the outside face of the column.",
+            "Masses are of bare steel from the model, without welds, bolts, zinc or rigging. Lift by rated gear only;"
+                    + " nobody under the load; stop in wind.",
+            "Brace and guy each frame before it is let go; anchors cured and tight first.");
+
     /** On the order. */
     static final String ORDER =
             "Quantities are taken from the model and are for the buyer to verify. Order only from certified drawings."
                     + " Ask for test certificates.";
+
+    /** Under the order's tables. */
+    static final List<String> ON_ORDERING = List.of(
+            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, and spare anchors. Order"
+                    + " is both together.",
+            "Bars come at mill length and are cut by the fabricator. Bars of other lengths in stock may cut with less"
+                    + " waste: ask before changing.",
+            "Plates are priced as cut and drilled; confirm hole sizes with the anchor product chosen.",
+            "Finish before fabrication, and whether to galvanise or paint afterwards, is the buyer's choice. A hollow"
+                    + " section to be galvanised needs vent and drain holes.",
+            "Adhesive, bolts, welding consumables and coatings are not in this order.",
+            "Bundles are heavy: state the mass of each lift, unload with rated gear, keep people from under the load.");
 
     private Cautions() {}
 }

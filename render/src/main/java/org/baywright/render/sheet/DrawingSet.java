@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.baywright.model.definition.Project;
 import org.baywright.model.parts.Shed;
@@ -25,7 +26,13 @@ public final class DrawingSet {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(PlanSheet.of(shed));
         drafts.addAll(ElevationSheets.of(shed));
+        drafts.addAll(SectionSheets.of(shed));
         drafts.addAll(BaseSheet.of(shed));
+        drafts.addAll(BillSheets.of(shed, bill));
+        // Joints come with their sections but are numbered, and so bound, after the set-out.
+        drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));
+        // The cover lists the others, so it comes last here and first in the set.
+        drafts.add(0, CoverSheet.of(shed, drafts));
         return drafts;
     }
 }

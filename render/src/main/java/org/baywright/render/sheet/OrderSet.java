@@ -1,12 +1,18 @@
 package org.baywright.render.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.definition.Project;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.BillGroup;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 
-/** The order for a steel merchant. */
+/** The order for a steel merchant: what to buy, apart from what is cut from it. */
 public final class OrderSet {
+    private static final double NOTES_WIDTH = 250;
+
     private OrderSet() {}
 
     /** The order of a shed. */
@@ -16,6 +22,35 @@ public final class OrderSet {
                 project.name() + ": order",
                 project.drawnBy(),
                 "Material order, quantities for the buyer to verify",
-                Framing.framed(project, List.of(new Draft("O1", "Material order", "none", List.of(), List.of()))));
+                Framing.framed(project, drafts(shed, bill)));
+    }
+
+    /** The sheets before framing. */
+    static List<Draft> drafts(Shed shed, Bill bill) {
+        SheetFlow flow = new SheetFlow();
+        flow.notes(Notes.of(
+                List.of(Paragraph.heading(Cautions.ORDER)), SheetFrame.room().getWidth()));
+        flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
+        flow.table(BillGroup.PLATES.title(), OrderTables.plates(bill));
+        flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
+        flow.table("For reference: " + lowerFirst(BillGroup.PIECES.title()), OrderTables.cuts(shed, bill));
+        flow.notes(notes(bill));
+        return flow.drafts("O", "Material order");
+    }
+
+    private static Notes notes(Bill bill) {
+        double stock = bill.mass(BillGroup.STOCK);
+        double plates = bill.mass(BillGroup.PLATES);
+        List<Paragraph> paragraphs = new ArrayList<>();
+        paragraphs.add(Paragraph.heading("Order mass " + BillSheets.kg(stock + plates) + " kg: bars "
+                + BillSheets.kg(stock) + " kg and plates " + BillSheets.kg(plates)
+                + " kg, without anchors. Finished steel "
+                + BillSheets.kg(bill.steelMassKg()) + " kg."));
+        Cautions.ON_ORDERING.stream().map(Paragraph::bullet).forEach(paragraphs::add);
+        return Notes.of(paragraphs, NOTES_WIDTH);
+    }
+
+    private static String lowerFirst(String words) {
+        return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
     }
 }

@@ -28,7 +28,12 @@ final class PlacedView {
     static final double FOOT = 13;
 
     private static final double TITLE = 3.5;
+    private static final String SIZE = " @ A3";
     private static final double BAR = 50;
+    private static final double LEAST_BAR = 20;
+
+    /** Before the bar, and after it for the last figure. */
+    private static final double BAR_GAP = 12;
 
     private final LabelField field;
     private final ViewPort port;
@@ -48,7 +53,7 @@ final class PlacedView {
         Vec2 low = port.toPaper(new Vec2(bounds.getMinX(), bounds.getMinY()));
         Vec2 high = port.toPaper(new Vec2(bounds.getMaxX(), bounds.getMaxY()));
         this.box = new Envelope(low.x(), high.x(), low.y(), high.y());
-        this.annotations = new Annotations(field, port::toPaper, box);
+        this.annotations = new Annotations(field, port, box);
         foot(title, cell);
     }
 
@@ -66,14 +71,19 @@ final class PlacedView {
     private void foot(String title, Envelope cell) {
         double x = cell.getMinX() + 2;
         double y = cell.getMinY() + 3;
-        String words = title + "   " + port.scale() + " @ A3";
+        String plain = title + "   " + port.scale();
+        boolean roomy = width(plain + SIZE) + BAR_GAP + BAR < cell.getWidth();
+        String words = roomy ? plain + SIZE : plain;
         Text text = new Text(words, new Vec2(x, y), TITLE, Text.Align.LEFT, 0, Face.BOLD, Layer.LABEL, "");
-        double end = x + Lettering.width(words, TITLE, Face.BOLD);
-        draw(List.of(text, Stroke.line(new Vec2(x, y - 1.6), new Vec2(end, y - 1.6), Pen.VISIBLE, Layer.LABEL)));
-        double room = cell.getMaxX() - end - 12;
-        if (room >= 24) {
-            draw(new ScaleBar(port.scale(), Math.min(BAR, room - 6)).draw(new Vec2(end + 8, y - 1.2)));
-        }
+        double end = x + width(words);
+        Vec2 under = new Vec2(0, -1.6);
+        draw(List.of(text, Stroke.line(text.at().plus(under), new Vec2(end, y).plus(under), Pen.VISIBLE, Layer.LABEL)));
+        double room = Math.max(LEAST_BAR, Math.min(BAR, cell.getMaxX() - end - BAR_GAP));
+        draw(new ScaleBar(port.scale(), room).draw(new Vec2(end + BAR_GAP - 4, y - 1.2)));
+    }
+
+    private static double width(String words) {
+        return Lettering.width(words, TITLE, Face.BOLD);
     }
 
     /** Marks that are already placed on paper; labels keep off them. */

@@ -72,7 +72,8 @@ final class TitleBlock {
         double room = width - 2 * PAD;
         text(label, x + PAD, box.getMaxY() - PAD - LABEL, LABEL, Face.REGULAR);
         if (!value.isBlank()) {
-            text(Fitted.line(value, height, face, room), x + PAD, box.getMinY() + PAD + 0.6, height, face);
+            double fitting = Lettering.width(value, height, face) <= room ? height : VALUE;
+            text(Fitted.line(value, fitting, face, room), x + PAD, box.getMinY() + PAD + 0.6, fitting, face);
         }
     }
 

@@ -3,6 +3,7 @@ package org.baywright.render.view;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
@@ -87,6 +88,9 @@ public final class Silhouette {
                 item.solid().startRing(ring).stream().map(item.place()::toWorld).toList();
         List<Vec3> last =
                 item.solid().endRing(ring).stream().map(item.place()::toWorld).toList();
+        if (Stream.concat(first.stream(), last.stream()).noneMatch(c -> plane.distance(c) < -Tolerance.COINCIDENT)) {
+            return SHAPES.createPolygon();
+        }
         List<Vec3> met = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             int next = (i + 1) % ring.size();
@@ -98,7 +102,7 @@ public final class Silhouette {
         return hull instanceof Polygon ? hull : SHAPES.createPolygon();
     }
 
-    /** A corner in the plane counts as behind it, so a plane that only touches from outside meets nothing. */
+    /** A corner in the plane counts as behind it. */
     private static void addMeeting(List<Vec3> met, Vec3 a, Vec3 b, Plane plane) {
         double before = plane.distance(a);
         double after = plane.distance(b);

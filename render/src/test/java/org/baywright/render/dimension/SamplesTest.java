@@ -3,6 +3,9 @@ package org.baywright.render.dimension;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,8 +13,14 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
+import org.baywright.render.output.PdfWriter;
+import org.baywright.render.paper.Paper;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
+import org.baywright.render.sheet.Sheet;
+import org.baywright.render.sheet.SheetSet;
+import org.baywright.render.view.ViewPort;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 
@@ -19,11 +28,22 @@ import org.locationtech.jts.geom.Envelope;
 class SamplesTest {
     private static final Envelope FRAME = new Envelope(20, 410, 10, 287);
 
+    private static final List<Sheet> SHEETS = new ArrayList<>();
+
+    @AfterAll
+    static void write() throws IOException {
+        Path file = Path.of("target", "samples", "annotation.pdf");
+        Files.createDirectories(file.getParent());
+        try (OutputStream out = Files.newOutputStream(file)) {
+            PdfWriter.write(new SheetSet("Annotation", "", "", SHEETS), out);
+        }
+    }
+
     private final LabelField field = new LabelField(FRAME);
     private final List<Mark> drawn = new ArrayList<>();
 
     private Annotations view(Scale scale, Vec2 zero, Envelope model, List<Mark> steel) {
-        ViewToPaper view = ViewToPaper.at(zero, scale);
+        ViewPort view = new ViewPort(scale, new Vec2(0, 0), zero);
         drawn.addAll(steel);
         field.drawn(steel);
         Vec2 low = view.toPaper(new Vec2(model.getMinX(), model.getMinY()));
@@ -35,7 +55,7 @@ class SamplesTest {
         return a.dimensions().stream().map(Dimension::text).toList();
     }
 
-    private static Mark line(ViewToPaper view, boolean closed, double... xy) {
+    private static Mark line(ViewPort view, boolean closed, double... xy) {
         List<Vec2> points = new ArrayList<>();
         for (int i = 0; i < xy.length; i += 2) {
             points.add(view.toPaper(new Vec2(xy[i], xy[i + 1])));
@@ -43,19 +63,19 @@ class SamplesTest {
         return new Stroke(points, closed, Pen.OUTLINE, Layer.STEEL, "");
     }
 
-    private void finish(String name, List<Mark> annotation) throws IOException {
+    private void finish(String name, List<Mark> annotation) {
         List<Mark> all = new ArrayList<>(drawn);
         all.add(new Stroke(TurnedBox.of(FRAME).corners(), true, Pen.CUT, Layer.FRAME, ""));
         all.addAll(annotation);
-        Picture.write(name, 420, 297, all);
+        SHEETS.add(new Sheet(Paper.A3, "A-0" + (SHEETS.size() + 1), name, all));
         Overlaps.assertNone(annotation, FRAME);
     }
 
     @Test
-    void section() throws IOException {
+    void section() {
         Scale scale = new Scale(50);
-        Vec2 zero = new Vec2(95, 90);
-        ViewToPaper v = ViewToPaper.at(zero, scale);
+        Vec2 zero = new Vec2(140, 90);
+        ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
         List<Mark> steel = List.of(
                 line(v, true, 0, 0, 100, 0, 100, 3966, 0, 3949),
                 line(v, true, 9900, 0, 10000, 0, 10000, 3949, 9900, 3966),
@@ -96,10 +116,10 @@ class SamplesTest {
     }
 
     @Test
-    void plan() throws IOException {
+    void plan() {
         Scale scale = new Scale(200);
         Vec2 zero = new Vec2(90, 95);
-        ViewToPaper v = ViewToPaper.at(zero, scale);
+        ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
         List<Mark> steel = new ArrayList<>();
         List<Double> ys = new ArrayList<>();
         for (int i = 0; i <= 5; i++) {
@@ -131,7 +151,7 @@ class SamplesTest {
                 .diagonal("Diagonal", new Vec2(12000, 0), new Vec2(0, 30000));
         Vec2 zero2 = new Vec2(270, 150);
         Scale five = new Scale(5);
-        ViewToPaper w = ViewToPaper.at(zero2, five);
+        ViewPort w = new ViewPort(five, new Vec2(0, 0), zero2);
         Annotations b = view(
                 five,
                 zero2,
@@ -152,10 +172,10 @@ class SamplesTest {
     }
 
     @Test
-    void longElevation() throws IOException {
+    void longElevation() {
         Scale scale = new Scale(1000);
         Vec2 zero = new Vec2(60, 200);
-        ViewToPaper v = ViewToPaper.at(zero, scale);
+        ViewPort v = new ViewPort(scale, new Vec2(0, 0), zero);
         List<Double> equal =
                 IntStream.rangeClosed(0, 60).mapToObj(i -> i * 5000.0).toList();
         List<Double> uneven = IntStream.rangeClosed(0, 60)
@@ -178,10 +198,10 @@ class SamplesTest {
     }
 
     @Test
-    void schedule() throws IOException {
+    void schedule() {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.heading("Hollow sections, AS/NZS 1163 C350L0"));
-        for (int i = 1; i <= 40; i++) {
+        for (int i = 1; i <= 27; i++) {
             rows.add(Row.of(
                     "C" + i,
                     "Column, with cap and base plate welded on, holes for girt cleats",
@@ -203,7 +223,7 @@ class SamplesTest {
                 120);
         List<Mark> marks = new ArrayList<>();
         double x = 24;
-        for (TablePart part : table.pages(180)) {
+        for (TablePart part : table.pages(215)) {
             marks.addAll(part.draw(new Vec2(x, 280)));
             x += part.width() + 8;
         }
@@ -212,13 +232,13 @@ class SamplesTest {
                 "Not for construction until certified by a licensed engineer; local codes and consent documents prevail.",
                 "Lengths are tip to tip: the long point of both cuts, before any allowance for the saw.")));
         notes.add(Paragraph.bullet("Verify on site before cutting."));
-        marks.addAll(Notes.of(notes, 120).draw(new Vec2(24, 80)));
+        marks.addAll(Notes.of(notes, 120).draw(new Vec2(24, 55)));
         finish("schedule", marks);
     }
 
     @Test
-    void crowd() throws IOException {
-        ViewToPaper paper = p -> p;
+    void crowd() {
+        ViewPort paper = new ViewPort(new Scale(1), new Vec2(0, 0), new Vec2(0, 0));
         Annotations a = new Annotations(field, paper, new Envelope(100, 300, 100, 200));
         for (int i = 0; i < 60; i++) {
             a.mark(new Vec2(120 + (i % 10) * 18, 110 + (i / 10) * 15), "C" + i + " SHS 100×100×5");
