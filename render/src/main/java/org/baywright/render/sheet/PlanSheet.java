@@ -162,7 +162,9 @@ final class PlanSheet {
     }
 
     private void areas(PlacedView view, Strip strip, String inAll) {
-        double y = inBay((strip.firstFrame() + strip.lastFrame()) / 2, 1 - ASIDE);
+        int middle = (strip.firstFrame() + strip.lastFrame()) / 2;
+        // The falls stand in the second bay.
+        double y = inBay(middle > strip.firstFrame() + 1 ? middle : strip.firstFrame(), 1 - ASIDE);
         double main = Summary.of(shed).get("mainFloorAreaM2");
         label(view, axes.at(setOut.span() * 0.3, y), NAME, Face.BOLD, "Main floor" + inAll, area(main));
         for (LeanTo leanTo : shed.definition().leanTos()) {
