@@ -17,13 +17,19 @@ final class BaseNotes {
                 Paragraph.heading("Setting out"),
                 Paragraph.bullet("Datum: where line A meets line 1, at the outside faces of the columns. Measure every"
                         + " distance from it with one tape; do not add up bays."),
-                Paragraph.bullet("Running dimensions go to the middle of each base plate. Long dashes are string lines"
+                Paragraph.bullet("Running dimensions go to the middle of each base plate: half a column inside its"
+                        + " string line, so unlike columns on one line have unlike middles. Long dashes are string lines"
                         + " on the outside faces of columns, not on plates."),
-                Paragraph.bullet("Both diagonals between string lines must agree before drilling: within 5 mm where the"
+                Paragraph.bullet("Both diagonals between string lines, " + diagonal(shed)
+                        + " for the whole main floor, must agree before drilling: within 5 mm where the"
                         + " diagonal is up to 12 m, within 10 mm beyond (common practice)."),
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
                         + " the building, its depth along it; plates on the right-hand side are turned half round."),
                 Paragraph.bullet("Anchors within 3 mm in a group, within 6 mm from group to group (from memory)."));
+    }
+
+    private static String diagonal(Shed shed) {
+        return Figure.length(Math.hypot(shed.setOut().span(), shed.setOut().length()));
     }
 
     /** Beside the hole patterns. */

@@ -26,6 +26,9 @@ import org.locationtech.jts.geom.Envelope;
 final class BaseSheet {
     private static final Margins MARGINS = new Margins(46, 30, 32, 24);
     private static final int PER_SHEET = 4;
+    /** Cells before the first pattern: notes and section. */
+    private static final int EXTRA = 2;
+
     private static final double DATUM = 2.2;
 
     private final Shed shed;
@@ -105,7 +108,7 @@ final class BaseSheet {
         if (!left.equals(right)) {
             along(view, axes.frameNames(), plan.left(), left);
         }
-        double y = setOut.frameLine(strip.firstFrame());
+        double y = setOut.frameLine(axes.turned() ? strip.firstFrame() : strip.lastFrame());
         TreeSet<Double> across = new TreeSet<>();
         footings.forEach(f -> across.add(Tolerance.fabricated(f.middle().x())));
         List<Vec2> points = across.stream().map(x -> axes.at(x, y)).toList();
@@ -163,19 +166,22 @@ final class BaseSheet {
         view.annotate().diagonal("", axes.at(x1, y0), axes.at(x0, y1));
     }
 
-    /** The hole patterns, four to a sheet; the notes on anchors take the place of one. */
+    /** The hole patterns, four to a sheet; the notes on anchors and a section take the place of two. */
     private void details() {
         List<PlateUse> uses = PlateUse.of(Footing.of(shed));
         Anchor anchor = shed.definition().anchor();
-        int cells = uses.size() + 1;
+        int cells = uses.size() + EXTRA;
         for (int first = 0; first < cells; first += PER_SHEET) {
             SheetBuilder sheet = sheet("Base plate hole patterns");
             for (int i = first; i < Math.min(cells, first + PER_SHEET); i++) {
                 Envelope cell = cell(i - first);
                 if (i == 0) {
                     notes(sheet, cell);
+                } else if (i == 1) {
+                    double grout = shed.definition().plates().groutGap();
+                    new BaseSection(uses.get(0), anchor, grout).draw(sheet, cell);
                 } else {
-                    new PlateDetail(uses.get(i - 1), anchor).draw(sheet, cell);
+                    new PlateDetail(uses.get(i - EXTRA), anchor).draw(sheet, cell);
                 }
             }
             drafts.add(sheet.build());

@@ -41,9 +41,8 @@ record Footing(ColumnLine line, Part column, Place columnPlace, Part plate, Plac
         double least = Double.POSITIVE_INFINITY;
         for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
             for (Place place : plate.places()) {
-                double distance = apart(place.placement().origin(), middle);
-                if (place.frame() == at.frame() && distance < least) {
-                    least = distance;
+                if (place.frame() == at.frame() && apart(place.placement().origin(), middle) < least) {
+                    least = apart(place.placement().origin(), middle);
                     nearest = new Footing(line(shed, column, at), column, at, plate, place);
                 }
             }

@@ -177,14 +177,14 @@ final class Plan {
     /** Says at the ends of a strip where the building goes on. */
     void matchLines(PlacedView view, Strip strip) {
         if (strip.firstFrame() > 1) {
-            matchLine(view, strip.firstFrame(), "before", Spot.ABOVE_LEFT);
+            matchLine(view, strip.firstFrame(), strip.firstFrame() - 1, Spot.ABOVE_LEFT);
         }
         if (strip.lastFrame() < setOut.frames()) {
-            matchLine(view, strip.lastFrame(), "after", Spot.ABOVE_RIGHT);
+            matchLine(view, strip.lastFrame(), strip.lastFrame() + 1, Spot.ABOVE_RIGHT);
         }
     }
 
-    private void matchLine(PlacedView view, int frame, String where, Spot spot) {
+    private void matchLine(PlacedView view, int frame, int next, Spot spot) {
         double tick = 6.0 * view.port().scale().n();
         double y = setOut.frameLine(frame);
         double outside = BEYOND;
@@ -192,7 +192,7 @@ final class Plan {
         view.line(axes.at(right() + outside, y), axes.at(right() + outside + tick, y), Pen.CUT, Layer.GRID);
         Vec2 at = view.port().toPaper(axes.at(left() - outside - tick / 2, y));
         view.annotate()
-                .place(Label.of(at, Label.Pointer.BESIDE, "Match line " + frame + ", goes on " + where)
+                .place(Label.of(at, Label.Pointer.BESIDE, "Match line " + frame + ", goes on to " + next)
                         .preferring(spot));
     }
 }

@@ -32,6 +32,9 @@ final class PlanSheet {
     /** More columns than this on one sheet and each mark is named once only. */
     private static final int FEW = 24;
 
+    /** Where in a bay a fall is shown, and from its other end an area, so that both have room in one bay. */
+    private static final double ASIDE = 0.75;
+
     private final Shed shed;
     private final SetOut setOut;
     private final Plan plan;
@@ -72,7 +75,7 @@ final class PlanSheet {
         bays(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
-        areas(view, strip);
+        areas(view, strip, strips.parted() ? ", in all" : "");
         falls(view, strip);
         columns(view, strip);
         plan.matchLines(view, strip);
@@ -106,7 +109,8 @@ final class PlanSheet {
 
     /** Arrows down the slopes, in the second bay of the strip or the only one, and the name of the ridge. */
     private void falls(PlacedView view, Strip strip) {
-        double y = bayMiddle(strip, Math.min(strip.firstFrame() + 1, strip.lastFrame() - 1));
+        boolean one = strip.lastFrame() - strip.firstFrame() == 1;
+        double y = inBay(strip.firstFrame() + (one ? 0 : 1), one ? ASIDE : 0.5);
         double x = setOut.span() / 2;
         if (gable()) {
             label(view, axes.at(x, y), 2.5, Face.REGULAR, "Ridge");
@@ -119,15 +123,16 @@ final class PlanSheet {
             if (line.leanTo()) {
                 double main = setOut.main(line.side()).x();
                 int frame = Math.max(line.firstFrame(), strip.firstFrame());
-                double at = bayMiddle(strip, frame);
+                double at = inBay(frame, ASIDE);
                 fall(view, line.roof(), main + (line.x() - main) * 0.35, main + (line.x() - main) * 0.65, at);
             }
         }
     }
 
-    private double bayMiddle(Strip strip, int frame) {
-        int first = Math.max(strip.firstFrame(), frame);
-        return (setOut.frameLine(first) + setOut.frameLine(first + 1)) / 2;
+    /** A place along the building, so much of a bay past a frame. */
+    private double inBay(int frame, double share) {
+        double from = setOut.frameLine(frame);
+        return from + share * (setOut.frameLine(frame + 1) - from);
     }
 
     private void fall(PlacedView view, RoofLine roof, double from, double to, double y) {
@@ -156,18 +161,26 @@ final class PlanSheet {
                         ""));
     }
 
-    private void areas(PlacedView view, Strip strip) {
-        double y = bayMiddle(strip, (strip.firstFrame() + strip.lastFrame()) / 2);
+    private void areas(PlacedView view, Strip strip, String inAll) {
+        int middle = (strip.firstFrame() + strip.lastFrame()) / 2;
+        // The falls stand in the second bay.
+        double y = inBay(middle > strip.firstFrame() + 1 ? middle : strip.firstFrame(), 1 - ASIDE);
         double main = Summary.of(shed).get("mainFloorAreaM2");
-        label(view, axes.at(setOut.span() * 0.3, y), NAME, Face.BOLD, "Main floor", area(main));
+        label(view, axes.at(setOut.span() * 0.3, y), NAME, Face.BOLD, "Main floor" + inAll, area(main));
         for (LeanTo leanTo : shed.definition().leanTos()) {
             int from = Math.max(leanTo.firstFrame(), strip.firstFrame());
             int to = Math.min(leanTo.lastFrame(), strip.lastFrame());
             if (from < to) {
                 ColumnLine side = setOut.main(leanTo.side());
                 double x = side.x() - side.inward() * leanTo.width() / 2;
-                Vec2 at = axes.at(x, bayMiddle(strip, (from + to) / 2));
-                label(view, at, NAME, Face.BOLD, "Lean-to " + leanTo.side(), area(area(leanTo)));
+                Vec2 at = axes.at(x, inBay((from + to) / 2, 1 - ASIDE));
+                label(
+                        view,
+                        at,
+                        NAME,
+                        Face.BOLD,
+                        "Lean-to " + leanTo.side().name().toLowerCase(Locale.ROOT) + inAll,
+                        area(area(leanTo)));
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.baywright.model.definition.Anchor;
@@ -18,6 +19,7 @@ import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Stroke;
+import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
 import org.locationtech.jts.geom.Envelope;
@@ -27,11 +29,14 @@ import org.locationtech.jts.geom.Envelope;
  * right-hand side of the building are this turned half round.
  */
 final class PlateDetail {
-    private static final Margins MARGINS = new Margins(36, 22, 22, 20);
+    private static final Margins MARGINS = new Margins(34, 22, 20, 15);
     private static final List<Scale> SCALES = List.of(new Scale(5), new Scale(10), new Scale(20));
 
     /** The share of the cell that the drawing takes; words take the rest. */
     private static final double DRAWN = 0.64;
+
+    /** A longer list of columns than this leaves its cell. */
+    private static final int LONGEST_LIST = 160;
 
     private final PlateUse use;
     private final Anchor anchor;
@@ -43,9 +48,11 @@ final class PlateDetail {
 
     void draw(SheetBuilder sheet, Envelope cell) {
         Envelope bounds = new Envelope(-use.width() / 2, use.width() / 2, -use.depth() / 2, use.depth() / 2);
-        Envelope drawn = Cells.across(cell, 0, DRAWN);
-        String name = use.plate().mark() + " UNDER " + use.columns();
-        PlacedView view = sheet.view(name, drawn, bounds, MARGINS, scale(bounds, drawn));
+        Margins margins = new Margins(
+                MARGINS.left(), MARGINS.right() + (1 - DRAWN) * cell.getWidth(), MARGINS.below(), MARGINS.above());
+        String name = Fitted.line(
+                use.plate().mark() + " UNDER " + use.section().designation(), 3.5, Face.BOLD, cell.getWidth() / 2);
+        PlacedView view = sheet.view(name, cell, bounds, margins, scale(bounds, cell, margins));
         plate(view);
         column(view);
         holes(view);
@@ -57,8 +64,8 @@ final class PlateDetail {
                 .draw(new Vec2(words.getMinX() + 1, words.getMaxY() - MARGINS.above())));
     }
 
-    private static Scale scale(Envelope bounds, Envelope room) {
-        Scale fitting = PlacedView.fitting(room, bounds, MARGINS);
+    private static Scale scale(Envelope bounds, Envelope room, Margins margins) {
+        Scale fitting = PlacedView.fitting(room, bounds, margins);
         return SCALES.stream().filter(s -> s.n() >= fitting.n()).findFirst().orElse(fitting);
     }
 
@@ -143,14 +150,16 @@ final class PlateDetail {
 
     private void label(PlacedView view) {
         Hole hole = use.holes().stream()
-                .max(java.util.Comparator.comparingDouble(h -> h.at().x() + h.at().y()))
+                .max(Comparator.comparingDouble(h -> h.at().x() + h.at().y()))
                 .orElseThrow();
         double scale = view.port().scale().n();
         Vec2 string = view.port().toPaper(new Vec2(face(), -use.depth() / 2 - 6 * scale));
         view.annotate()
                 .place(Label.of(string, Label.Pointer.ARROW, "String line").preferring(Spot.BELOW_LEFT));
         double rim = hole.diameter() / 2 * Math.sqrt(0.5);
-        view.annotate().holes(hole.at().plus(new Vec2(rim, rim)), use.holes().size(), hole.diameter());
+        Vec2 edge = view.port().toPaper(hole.at().plus(new Vec2(rim, rim)));
+        String holes = Annotations.holeWords(use.holes().size(), hole.diameter());
+        view.annotate().place(Label.of(edge, Label.Pointer.ARROW, holes).preferring(Spot.ABOVE_RIGHT, Spot.RIGHT));
     }
 
     private List<Paragraph> words() {
@@ -162,11 +171,16 @@ final class PlateDetail {
                         + Figure.length(use.plate().stockLength())));
         words.add(Paragraph.bullet(
                 use.plate().quantity() + " off in all, " + use.footings().size() + " under "
-                        + use.section().designation() + " (" + use.columns() + ") at " + use.places() + "."));
+                        + use.section().designation() + " (" + use.columns() + ") at " + places() + "."));
         words.add(Paragraph.bullet("Grade " + use.plate().material().grade() + "."));
         words.add(Paragraph.bullet(edge("product minimum", anchor.minimumEdge(), across, along)));
         words.add(Paragraph.bullet(edge("1.5 × embedment", 1.5 * anchor.embedment(), across, along)));
         return words;
+    }
+
+    private String places() {
+        String places = use.places();
+        return places.length() <= LONGEST_LIST ? places : "the columns that the floor plan marks so";
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +31,7 @@ record PlateUse(List<Footing> footings) {
         for (Part plate : footings.stream()
                 .map(Footing::plate)
                 .distinct()
-                .sorted(java.util.Comparator.comparing((Part p) -> p.mark().length())
-                        .thenComparing(Part::mark))
+                .sorted(Comparator.comparing((Part p) -> p.mark().length()).thenComparing(Part::mark))
                 .toList()) {
             footings.stream()
                     .filter(f -> f.plate() == plate)

@@ -106,8 +106,11 @@ record Strips(Scale scale, List<Strip> strips) {
         return strips.stream().filter(s -> s.sheet() == sheet).toList();
     }
 
-    /** Whether these are larger than others, or as large on fewer sheets. */
+    /** Whether these are larger than others, or as large in fewer pieces. */
     boolean betterThan(Strips other) {
-        return scale.n() != other.scale.n() ? scale.n() < other.scale.n() : sheets() < other.sheets();
+        if (scale.n() != other.scale.n()) {
+            return scale.n() < other.scale.n();
+        }
+        return sheets() != other.sheets() ? sheets() < other.sheets() : strips.size() < other.strips.size();
     }
 }
