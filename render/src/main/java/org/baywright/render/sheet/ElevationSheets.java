@@ -1,5 +1,6 @@
 package org.baywright.render.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.baywright.model.definition.Side;
@@ -15,6 +16,8 @@ import org.baywright.render.paper.Scale;
 import org.baywright.render.view.HiddenLines;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
+import org.baywright.render.view.ViewLine;
+import org.baywright.render.view.Window;
 import org.locationtech.jts.geom.Envelope;
 
 /** The four elevations on two sheets: the ends beside each other, the long sides above each other. */
@@ -28,16 +31,22 @@ final class ElevationSheets {
     private final Shed shed;
     private final SetOut setOut;
     private final List<Item> items;
+    private final List<ViewLine> leftLines;
+    private final List<ViewLine> rightLines;
 
     private ElevationSheets(Shed shed) {
         this.shed = shed;
         this.setOut = shed.setOut();
         this.items = Steelwork.items(shed);
+        this.leftLines = HiddenLines.visible(items, Projection.leftSide());
+        this.rightLines = HiddenLines.visible(items, Projection.rightSide());
     }
 
     static List<Draft> of(Shed shed) {
         ElevationSheets sheets = new ElevationSheets(shed);
-        return List.of(sheets.ends(), sheets.sides());
+        List<Draft> drafts = new ArrayList<>(List.of(sheets.ends()));
+        drafts.addAll(sheets.sides());
+        return drafts;
     }
 
     private Draft ends() {
@@ -67,7 +76,7 @@ final class ElevationSheets {
 
     private void end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
         String name = (frame == 1 ? "FRONT" : "REAR") + " ELEVATION, LINE " + frame;
-        PlacedView view = drawn(sheet, name, cell, projection, END);
+        PlacedView view = drawn(sheet, name, cell, HiddenLines.visible(items, projection), bounds(projection), END);
         List<GridLine> grid = setOut.columnLines().stream()
                 .map(l -> new GridLine(l.letter(), across(projection, l.x())))
                 .toList();
@@ -82,17 +91,48 @@ final class ElevationSheets {
         return projection.flat(new Vec3(x, 0, 0)).x();
     }
 
-    private Draft sides() {
-        SheetBuilder sheet = new SheetBuilder("S3.2", "Side elevations");
-        side(sheet, Side.LEFT, Projection.leftSide(), Cells.row(SheetFrame.room(), 0, 2));
-        side(sheet, Side.RIGHT, Projection.rightSide(), Cells.row(SheetFrame.room(), 1, 2));
-        return sheet.build();
+    /** Both sides on one sheet while that can be read, else strips of each, one under the other. */
+    private List<Draft> sides() {
+        Envelope room = SheetFrame.room();
+        Envelope bounds = bounds(Projection.rightSide());
+        double beyond = Math.max(-bounds.getMinX(), bounds.getMaxX() - setOut.length());
+        double tall = bounds.getHeight();
+        if (!strips(beyond, tall, Cells.row(room, 0, 2)).parted()) {
+            SheetBuilder sheet = new SheetBuilder("S3.2", "Side elevations");
+            Strip whole = new Strip(1, setOut.frames(), 0, room);
+            side(sheet, Side.LEFT, whole.in(Cells.row(room, 0, 2)), beyond);
+            side(sheet, Side.RIGHT, whole.in(Cells.row(room, 1, 2)), beyond);
+            return List.of(sheet.build());
+        }
+        Strips strips = strips(beyond, tall, room);
+        List<Draft> drafts = new ArrayList<>();
+        for (Side side : Side.values()) {
+            String name = side == Side.LEFT ? "Left side elevation" : "Right side elevation";
+            for (int i = 0; i < strips.sheets(); i++) {
+                SheetBuilder sheet = new SheetBuilder("S3." + (drafts.size() + 2), name);
+                strips.on(i).forEach(strip -> side(sheet, side, strip, beyond));
+                drafts.add(sheet.build());
+            }
+        }
+        return drafts;
     }
 
-    private void side(SheetBuilder sheet, Side side, Projection projection, Envelope cell) {
-        String name = side + " SIDE ELEVATION, LINE " + setOut.main(side).letter();
-        PlacedView view = drawn(sheet, name, cell, projection, LONG);
-        List<GridLine> grid = IntStream.rangeClosed(1, setOut.frames())
+    private Strips strips(double beyond, double tall, Envelope room) {
+        return Strips.of(setOut.frameLines(), beyond, tall, room, LONG);
+    }
+
+    private void side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
+        Projection projection = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
+        boolean whole = strip.firstFrame() == 1 && strip.lastFrame() == setOut.frames();
+        String name = side + " SIDE ELEVATION, LINE " + setOut.main(side).letter()
+                + (whole ? "" : ", FRAMES " + strip.firstFrame() + " TO " + strip.lastFrame());
+        double first = along(projection, setOut.frameLine(strip.firstFrame()));
+        double last = along(projection, setOut.frameLine(strip.lastFrame()));
+        Envelope window = bounds(projection);
+        window = new Envelope(
+                Math.min(first, last) - beyond, Math.max(first, last) + beyond, window.getMinY(), window.getMaxY());
+        PlacedView view = drawn(sheet, name, strip.cell(), seen(side), window, LONG);
+        List<GridLine> grid = IntStream.rangeClosed(strip.firstFrame(), strip.lastFrame())
                 .mapToObj(f -> new GridLine(String.valueOf(f), along(projection, setOut.frameLine(f))))
                 .toList();
         Annotations annotate = view.annotate();
@@ -107,10 +147,14 @@ final class ElevationSheets {
         return projection.flat(new Vec3(0, y, 0)).x();
     }
 
-    private PlacedView drawn(SheetBuilder sheet, String name, Envelope cell, Projection projection, Margins margins) {
-        Envelope bounds = bounds(projection);
+    private List<ViewLine> seen(Side side) {
+        return side == Side.LEFT ? leftLines : rightLines;
+    }
+
+    private PlacedView drawn(
+            SheetBuilder sheet, String name, Envelope cell, List<ViewLine> lines, Envelope bounds, Margins margins) {
         PlacedView view = sheet.view(name, cell, bounds, margins);
-        view.draw(HiddenLines.visible(items, projection), Pen.VISIBLE, Layer.STEEL);
+        view.draw(Window.cut(lines, bounds), Pen.VISIBLE, Layer.STEEL);
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
         return view;
     }

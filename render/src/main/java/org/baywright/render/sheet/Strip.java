@@ -15,4 +15,8 @@ record Strip(int firstFrame, int lastFrame, int sheet, Envelope cell) {
     boolean has(int frame) {
         return frame >= firstFrame && frame <= lastFrame;
     }
+    /** The same frames in another cell. */
+    Strip in(Envelope other) {
+        return new Strip(firstFrame, lastFrame, sheet, other);
+    }
 }
