@@ -5,7 +5,8 @@ import org.baywright.model.definition.Side;
 /**
  * A string line along the building: the outside faces of a row of columns.
  *
- * @param letter grid letter; A and B for the main columns, C for a lean-to on the right, A0 for one on the left
+ * @param letter grid letter: A and B for the main columns, C for a lean-to on the right, A0 for one on the left, and D
+ *     or A00 for a second one further out
  * @param x across the span
  * @param side the side of the building it lies on
  * @param leanTo true for the outer columns of a lean-to

@@ -1,12 +1,15 @@
 package org.baywright.model.setout;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Shape;
 import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Tolerance;
 
 /**
  * Where the building stands on its string lines.
@@ -46,25 +49,35 @@ public record SetOut(double span, List<Double> frameLines, List<ColumnLine> colu
         int last = definition.shape().frames();
         ColumnLine a = new ColumnLine("A", 0, Side.LEFT, false, left, 1, last);
         ColumnLine b = new ColumnLine("B", span, Side.RIGHT, false, right, 1, last);
-        List<ColumnLine> lines = new ArrayList<>();
-        definition.leanTos().stream()
-                .filter(l -> l.side() == Side.LEFT)
-                .map(l -> outer(l, a))
-                .forEach(lines::add);
+        List<ColumnLine> lines = new ArrayList<>(outer(definition, a));
+        Collections.reverse(lines);
         lines.add(a);
         lines.add(b);
-        definition.leanTos().stream()
-                .filter(l -> l.side() == Side.RIGHT)
-                .map(l -> outer(l, b))
-                .forEach(lines::add);
+        lines.addAll(outer(definition, b));
         return lines;
     }
 
-    private static ColumnLine outer(LeanTo leanTo, ColumnLine main) {
+    /** The outer lines of a side from the inside out; lines the same distance out share a letter. */
+    private static List<ColumnLine> outer(Definition definition, ColumnLine main) {
+        List<String> letters = main.side() == Side.LEFT ? List.of("A0", "A00") : List.of("C", "D");
+        List<ColumnLine> lines = new ArrayList<>();
+        definition.leanTos().stream()
+                .filter(l -> l.side() == main.side())
+                .sorted(Comparator.comparingDouble(LeanTo::width))
+                .forEach(l -> lines.add(outer(l, main, letters.get(distinctFrom(lines, l, main)))));
+        return lines;
+    }
+
+    private static int distinctFrom(List<ColumnLine> nearer, LeanTo leanTo, ColumnLine main) {
+        return (int) nearer.stream()
+                .filter(n -> !Tolerance.same(Math.abs(n.x() - main.x()), leanTo.width()))
+                .count();
+    }
+
+    private static ColumnLine outer(LeanTo leanTo, ColumnLine main, String letter) {
         double rise = main.inward() * Math.tan(Math.toRadians(leanTo.pitchDeg()));
         RoofLine roof = new RoofLine(main.x(), main.eaveHeight() - leanTo.drop(), rise);
         double x = main.x() - main.inward() * leanTo.width();
-        String letter = main.side() == Side.LEFT ? "A0" : "C";
         return new ColumnLine(letter, x, main.side(), true, roof, leanTo.firstFrame(), leanTo.lastFrame());
     }
 

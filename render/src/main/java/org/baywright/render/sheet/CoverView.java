@@ -40,7 +40,7 @@ final class CoverView {
     private static final double RUN_ON = 0.6;
 
     /** Paper kept round the steel for grid bubbles, which stand below and aside. */
-    private static final Margins ROUND = new Margins(13, 13, 12, 1);
+    private static final Margins ROUND = new Margins(14, 14, 14, 1);
 
     private static final double BUBBLE = 2.8;
     private static final double BUBBLE_OFF = 9;
@@ -51,6 +51,7 @@ final class CoverView {
     private final int frames;
     private final double end;
     private final List<Item> items;
+    private final List<Vec2> taken = new ArrayList<>();
 
     CoverView(Shed shed) {
         this.setOut = shed.setOut();
@@ -183,12 +184,19 @@ final class CoverView {
                 .x();
     }
 
-    private static void bubble(String sign, Vec2 at, Vec2 out, List<Mark> marks) {
-        Vec2 centre = at.plus(out.times(BUBBLE_OFF));
-        marks.add(Stroke.line(
-                at.plus(out.times(1.5)), at.plus(out.times(BUBBLE_OFF - BUBBLE)), Pen.DIMENSION, Layer.GRID));
-        marks.add(Arc.circle(centre, BUBBLE, Pen.DIMENSION, Layer.GRID, ""));
-        Vec2 foot = centre.minus(new Vec2(0, TEXT / 2));
-        marks.add(Text.level(sign, foot, TEXT, Text.Align.CENTRE, Layer.GRID));
+    /** A bubble on its leader, as near as the ones before it leave room for; left out when they leave none. */
+    private void bubble(String sign, Vec2 at, Vec2 out, List<Mark> marks) {
+        for (int step = 1; step <= 2; step++) {
+            Vec2 centre = at.plus(out.times(step * BUBBLE_OFF));
+            if (taken.stream().allMatch(other -> other.distance(centre) > 2.4 * BUBBLE)) {
+                taken.add(centre);
+                Vec2 rim = centre.minus(out.times(BUBBLE));
+                marks.add(Stroke.line(at.plus(out.times(1.5)), rim, Pen.DIMENSION, Layer.GRID));
+                marks.add(Arc.circle(centre, BUBBLE, Pen.DIMENSION, Layer.GRID, ""));
+                Vec2 foot = centre.minus(new Vec2(0, TEXT / 2));
+                marks.add(Text.level(sign, foot, TEXT, Text.Align.CENTRE, Layer.GRID));
+                return;
+            }
+        }
     }
 }

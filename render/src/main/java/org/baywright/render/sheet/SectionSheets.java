@@ -21,7 +21,7 @@ import org.locationtech.jts.geom.Envelope;
 
 /** A cross-section for each type of frame: member sizes, heights, clear heights and clear widths. */
 final class SectionSheets {
-    private static final Margins MARGINS = new Margins(8, 56, 40, 10);
+    private static final Margins MARGINS = new Margins(8, 56, 46, 10);
 
     /** Share of the sheet that joints or a table take under a section. */
     private static final double UNDER = 0.42;
@@ -56,14 +56,14 @@ final class SectionSheets {
                 <= PlacedView.fitting(room, bounds, MARGINS).n();
         boolean together = shared && Joint.of(shed, type.shown()).size() <= MOST_UNDER_SECTION;
         SheetBuilder section = new SheetBuilder("S4." + type.number(), "Section, " + type.names());
+        if (shared && !together) {
+            section.draw(FrameTable.of(frame, lower));
+            section.draw(notes(lower));
+        }
         section(section, type, frame, bounds, shared ? upper : room);
         if (together) {
             joints(section, frame, lower, 1);
             return List.of(section.build());
-        }
-        if (shared) {
-            section.draw(FrameTable.of(frame, lower));
-            section.draw(notes(lower));
         }
         SheetBuilder details = new SheetBuilder("S7." + type.number(), "Joints, " + type.names());
         joints(details, frame, room, 2);
