@@ -22,8 +22,8 @@ import org.locationtech.jts.geom.Envelope;
 
 /** The four elevations on two sheets: the ends beside each other, the long sides above each other. */
 final class ElevationSheets {
-    private static final Margins END = new Margins(14, 54, 30, 8);
-    private static final Margins LONG = new Margins(14, 54, 30, 6);
+    private static final Margins END = new Margins(12, 54, 27, 4);
+    private static final Margins LONG = new Margins(12, 54, 32, 4);
 
     /** How far the ground is drawn past the steel. */
     private static final double GROUND = 800;
