@@ -34,6 +34,9 @@ public final class Baywright {
     static final int WRONG_USE = 2;
     static final int NO_FILE = 3;
 
+    /** A bug; the software error of the sysexits convention. */
+    static final int FAULT = 70;
+
     private Baywright() {}
 
     /** Runs one command and ends the process with its code. */

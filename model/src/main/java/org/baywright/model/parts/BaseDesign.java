@@ -21,6 +21,9 @@ public record BaseDesign(double width, double depth, double thickness, List<Hole
     /** Half of a 50 mm square plate washer. @source washer and hole sizes in base plates (trade FAQ, NZ) */
     private static final double HALF_WASHER = 25;
 
+    /** Half washer to rod above that. Common practice, no source. */
+    private static final double HALF_WASHER_PER_ROD = 1.25;
+
     private static final double WASHER_CLEARANCE = 3;
     private static final double EDGE = 35;
 
@@ -37,8 +40,9 @@ public record BaseDesign(double width, double depth, double thickness, List<Hole
      */
     public static BaseDesign of(BasePlate asked, Member column, Anchor anchor) {
         double edge = Math.max(EDGE, PlateRoom.upTo5(1.75 * anchor.rodDiameter()));
-        double gaugeX = gauge(asked.gaugeX(), asked.width(), column.depth(), edge);
-        double gaugeY = gauge(asked.gaugeY(), asked.depth(), column.width(), edge);
+        double washer = halfWasher(anchor);
+        double gaugeX = gauge(asked.gaugeX(), asked.width(), column.depth(), edge, washer);
+        double gaugeY = gauge(asked.gaugeY(), asked.depth(), column.width(), edge, washer);
         double thickness = asked.thickness().orElse(Math.max(column.depth(), column.width()) <= 125 ? 16 : 20);
         double hole = asked.holeDiameter().orElse(anchor.plateHole());
         List<Hole> holes = pattern(asked.holes(), gaugeX, gaugeY).stream()
@@ -48,8 +52,14 @@ public record BaseDesign(double width, double depth, double thickness, List<Hole
                 asked.width().orElse(gaugeX + 2 * edge), asked.depth().orElse(gaugeY + 2 * edge), thickness, holes);
     }
 
-    private static double gauge(OptionalDouble asked, OptionalDouble plate, double column, double edge) {
-        double besideColumn = PlateRoom.upTo5(column + 2 * (PlateRoom.WELD_LEG + HALF_WASHER + WASHER_CLEARANCE));
+    /** Half the side of the square plate washer for an anchor. */
+    public static double halfWasher(Anchor anchor) {
+        return Math.max(HALF_WASHER, HALF_WASHER_PER_ROD * anchor.rodDiameter());
+    }
+
+    private static double gauge(
+            OptionalDouble asked, OptionalDouble plate, double column, double edge, double halfWasher) {
+        double besideColumn = PlateRoom.upTo5(column + 2 * (PlateRoom.WELD_LEG + halfWasher + WASHER_CLEARANCE));
         return asked.orElse(plate.isPresent() ? plate.getAsDouble() - 2 * edge : besideColumn);
     }
 

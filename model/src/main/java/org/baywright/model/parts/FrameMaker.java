@@ -50,10 +50,10 @@ final class FrameMaker {
         return definition.steelAt(frame, side).column();
     }
 
-    /** The frame's rafters share one middle, set by its wider column. */
+    /** The frame's rafters share one middle, set by its narrower column, so that they bear on both. */
     private double rafterMiddle() {
-        return setOut.middle(
-                frame, Math.max(column(Side.LEFT).width(), column(Side.RIGHT).width()));
+        double narrower = Math.min(column(Side.LEFT).width(), column(Side.RIGHT).width());
+        return setOut.middle(frame, narrower);
     }
 
     private void main(Side side) {
@@ -111,7 +111,9 @@ final class FrameMaker {
         pieces.add(rafter.between(eaveEnd(side), end));
         knee(side);
         if (thickness > 0) {
-            pieces.add(rafter.apexPlate(ridge, end));
+            ApexDesign design = ApexDesign.of(
+                    definition.rafterAt(frame, Side.LEFT), definition.rafterAt(frame, Side.RIGHT), rafter.roof());
+            pieces.add(rafter.apexPlate(design, ridge, end));
         }
     }
 
@@ -142,7 +144,8 @@ final class FrameMaker {
         Member member = definition.steelAt(frame, line.side()).leanToColumn();
         Member rafterMember = definition.steelAt(frame, line.side()).leanToRafter();
         ColumnMaker column = column(PartKind.LEAN_TO_COLUMN, member, line);
-        double middle = column.middle();
+        double narrower = Math.min(member.width(), column(line.side()).width());
+        double middle = setOut.middle(frame, narrower);
         double cap = plates.capThickness();
         stand(column, rafterMember.depth() + cap);
         if (cap > 0) {

@@ -10,7 +10,7 @@ public enum PartKind {
     CAP_PLATE("cap plate", "CP"),
     KNEE_PLATE("knee plate", "KP"),
     APEX_PLATE("apex plate", "AP"),
-    LEAN_TO_PLATE("lean-to plate", "LP");
+    LEAN_TO_PLATE("lean-to plate", "EP");
 
     private final String label;
     private final String letters;

@@ -15,6 +15,8 @@ public final class ShedRules {
             new LeanToDropRule(),
             new BasePlateHolesRule(),
             new BasePlateRoomRule(),
+            new FramesApartRule(),
+            new ClosingCapRule(),
             new WideRafterRule(),
             new AnchorDepthRule());
 

@@ -2,6 +2,7 @@ package org.baywright.model.takeoff;
 
 import java.util.List;
 import org.baywright.model.definition.Anchor;
+import org.baywright.model.parts.BaseDesign;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -27,6 +28,7 @@ final class AnchorOrder {
         int spare = Math.max(LEAST_SPARE, (int) Math.ceil(net * SPARE));
         double rod = rodLength(shed, anchor);
         String size = anchor.size();
+        long side = Math.round(2 * BaseDesign.halfWasher(anchor));
         return List.of(
                 line(
                         "Threaded rod " + size,
@@ -38,7 +40,7 @@ final class AnchorOrder {
                                 + " deep; rod cut to length, one end chisel pointed"),
                 line("Hexagon nut " + size, "5 galvanised", 0, net, spare, "one to a rod"),
                 line(
-                        "Plate washer 50x50x6, hole " + Math.round(anchor.rodDiameter() + 2),
+                        "Plate washer " + side + "x" + side + "x6, hole " + Math.round(anchor.rodDiameter() + 2),
                         "250 galvanised",
                         0,
                         net,

@@ -43,18 +43,28 @@ public record Summary(Map<String, Number> figures) {
 
     private static void sizes(Shed shed, Map<String, Number> to) {
         SetOut setOut = shed.setOut();
-        double column = shed.definition().steel().column().depth();
         double main = setOut.span() * setOut.length() / 1e6;
         double leanTos = shed.definition().leanTos().stream()
                 .mapToDouble(l -> area(l, setOut))
                 .sum();
         to.put("spanMm", setOut.span());
         to.put("lengthMm", setOut.length());
-        to.put("centreToCentreMm", setOut.span() - column);
-        to.put("clearBetweenColumnsMm", setOut.span() - 2 * column);
+        to.put("centreToCentreMm", setOut.span() - columns(shed) / 2);
+        to.put("clearBetweenColumnsMm", setOut.span() - columns(shed));
         to.put("floorAreaM2", rounded(main + leanTos, 3));
         to.put("mainFloorAreaM2", rounded(main, 3));
         to.put("leanToFloorAreaM2", rounded(leanTos, 3));
+    }
+
+    /** The most that the two main columns of any frame take of the span. */
+    private static double columns(Shed shed) {
+        return IntStream.rangeClosed(1, shed.setOut().frames())
+                .mapToDouble(frame -> Stream.of(Side.values())
+                        .mapToDouble(side ->
+                                shed.definition().steelAt(frame, side).column().depth())
+                        .sum())
+                .max()
+                .orElseThrow();
     }
 
     /** Between the lines of its first and last frame. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -23,8 +24,8 @@ import org.locationtech.jts.geom.Envelope;
 
 /** What every plan of the building shows: string lines, grid, columns cut above the floor and their base plates. */
 final class Plan {
-    /** Height of the cut: through every column, under every roof. */
-    private static final Plane CUT = new Plane(Vec3.UP, 1000);
+    /** Height of the cut above the foot of a column; the rules leave no column shorter. */
+    private static final double CUT_ABOVE_FOOT = 200;
 
     /** Room for base plates round the string lines, mm. */
     static final double BEYOND = 300;
@@ -100,7 +101,13 @@ final class Plan {
     }
 
     private void column(PlacedView view, Item column) {
-        List<List<Vec2>> rings = Silhouette.cut(column, CUT, axes.projection()).stream()
+        double foot = Convex.of(column.solid(), column.place()).stream()
+                .flatMap(lump -> lump.corners().stream())
+                .mapToDouble(Vec3::z)
+                .min()
+                .orElseThrow();
+        Plane cut = new Plane(Vec3.UP, foot + CUT_ABOVE_FOOT);
+        List<List<Vec2>> rings = Silhouette.cut(column, cut, axes.projection()).stream()
                 .map(ring -> onPaper(view, ring))
                 .toList();
         view.draw(List.of(new Fill(rings, 0, Layer.STEEL, column.part())));

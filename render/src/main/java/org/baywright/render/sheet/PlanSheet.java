@@ -228,7 +228,7 @@ final class PlanSheet {
         notes.add(Paragraph.bullet("Length " + Figure.length(setOut.length()) + " out to out of end columns. Interior"
                 + " frames stand on their lines, end frames inside the end lines."));
         notes.add(Paragraph.bullet("Long dashes: string lines on the outside faces of columns."));
-        notes.add(Paragraph.bullet("Columns are cut 1 m above the floor; base plates in thin outline."));
+        notes.add(Paragraph.bullet("Columns are cut above their base plates; base plates in thin outline."));
         notes.add(Paragraph.heading("Columns"));
         for (PartKind kind : List.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN)) {
             for (Part part : shed.parts(kind)) {
