@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.model.takeoff.Summary;
@@ -23,6 +24,11 @@ import org.baywright.render.sheet.SheetSet;
 
 /** The files that can be made from a shed, each named once. */
 record Outputs(Shed shed, Bill bill) {
+    /** All sheets in one file. */
+    static final String DRAWINGS = "drawings.pdf";
+
+    private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
+
     Outputs(Shed shed) {
         this(shed, Bill.of(shed));
     }
@@ -39,13 +45,18 @@ record Outputs(Shed shed, Bill bill) {
     Map<String, Content> drawings(boolean svg) {
         SheetSet set = DrawingSet.of(shed, bill);
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("drawings.pdf", out -> PdfWriter.write(set, out));
+        files.put(DRAWINGS, out -> PdfWriter.write(set, out));
         if (svg) {
             for (Sheet sheet : set.sheets()) {
                 files.put("sheet-" + sheet.number() + ".svg", text(out -> SvgWriter.write(sheet, out)));
             }
         }
         return files;
+    }
+
+    /** Whether a name is that of a single sheet. */
+    static boolean isSheet(String name) {
+        return SHEET.matcher(name).matches();
     }
 
     /** The order for the merchant and its bill. */

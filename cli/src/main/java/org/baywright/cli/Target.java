@@ -13,9 +13,10 @@ final class Target {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
 
-    /** Writes every file or none. */
+    /** Writes every file or none; drawings also replace the single sheets of an earlier run. */
     void write(Map<String, OutputFolder.Content> files) throws IOException {
-        OutputFolder.write(folder, files);
+        boolean drawn = files.containsKey(Outputs.DRAWINGS);
+        OutputFolder.write(folder, files, name -> drawn && Outputs.isSheet(name));
     }
 
     /** The files by their paths. */

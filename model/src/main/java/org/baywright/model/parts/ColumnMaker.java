@@ -71,9 +71,10 @@ record ColumnMaker(
         double from = flush ? plumbGuard(thickness) : -room;
         double length = PlateRoom.upTo5(cut + room - from);
         double start = flush ? from : (cut - length) / 2;
-        double half = Math.max(rafterWidth / 2, Math.abs(middle - rafterMiddle) + member.width() / 2);
-        double width = PlateRoom.upTo5(2 * (half + room));
-        return cap(thickness, rafterDepth, start, length, width, rafterMiddle);
+        double low = Math.min(middle - member.width() / 2, rafterMiddle - rafterWidth / 2);
+        double high = Math.max(middle + member.width() / 2, rafterMiddle + rafterWidth / 2);
+        double width = PlateRoom.upTo5(high - low + 2 * room);
+        return cap(thickness, rafterDepth, start, length, width, (low + high) / 2);
     }
 
     /** A cap that closes a butted column: nothing of it stands past the column's faces. */

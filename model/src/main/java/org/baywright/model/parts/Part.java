@@ -2,9 +2,11 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Tolerance;
+import org.baywright.model.geometry.Vec3;
 
 /**
  * One piece of work and all the places it goes to. Same mark means same section, length, cuts, holes and hand.
@@ -79,5 +81,33 @@ public record Part(String mark, PartKind kind, Material material, Solid solid, L
     /** Painted surface of one, m². */
     public double surfaceM2() {
         return material.surfaceM2(kind.isMember() ? solid.axisLength() : longerSide());
+    }
+
+    /** Centre of gravity in the part's own axes: along from the marked end, depth, width. */
+    public Vec3 centreOfGravity() {
+        return solid.centreOfGravity();
+    }
+
+    /**
+     * Which face of a member carries the long point, as the member stands: a column's inside or outside; for a piece
+     * cut alike at both ends, the face that leads at its upper end. Empty for square cuts.
+     */
+    public String longPoint() {
+        return switch (cutForm()) {
+            case SQUARE -> "";
+            case MITRE, OPPOSED -> facing(solid.endSlope() > 0);
+            case PARALLEL -> facing(solid.endSlope() > 0) + " at upper end";
+        };
+    }
+
+    /** What the face on the depth's positive or negative side looks to, at the first place. */
+    private String facing(boolean positive) {
+        Place place = places.get(0);
+        Vec3 out = place.placement().depth().times(positive ? 1 : -1);
+        if (Math.abs(out.z()) > Math.abs(out.x())) {
+            return out.z() > 0 ? "top" : "underside";
+        }
+        boolean inward = out.x() > 0 == (place.side() == Side.LEFT);
+        return inward ? "inside" : "outside";
     }
 }

@@ -13,6 +13,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -43,12 +45,23 @@ public final class OutputFolder {
      * @throws IOException naming the path that could not be written
      */
     public static void write(Path folder, Map<String, Content> files) throws IOException {
+        write(folder, files, name -> false);
+    }
+
+    /**
+     * Writes every file into the folder and, once they stand there, removes files of an earlier run that these replace.
+     *
+     * @param replaced tells which names belong to a former output of the same kind
+     * @throws IOException naming the path that could not be written
+     */
+    public static void write(Path folder, Map<String, Content> files, Predicate<String> replaced) throws IOException {
         files.keySet().forEach(OutputFolder::requirePlain);
         List<Path> made = missing(folder);
         boolean done = false;
         try {
             stage(folder, files);
             done = true;
+            removeFormer(folder, files.keySet(), replaced);
         } catch (FileSystemException e) {
             throw new IOException("cannot write in " + folder + ": " + reason(e), e);
         } finally {
@@ -147,6 +160,17 @@ public final class OutputFolder {
                 Files.deleteIfExists(path);
             } catch (DirectoryNotEmptyException e) {
                 return;
+            }
+        }
+    }
+
+    private static void removeFormer(Path folder, Set<String> written, Predicate<String> replaced) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (!written.contains(name) && replaced.test(name)) {
+                    Files.delete(file);
+                }
             }
         }
     }

@@ -26,6 +26,8 @@ final class BillSheets {
             Column.numbers("Saw cut A"),
             Column.numbers("Saw cut B"),
             Column.words("Cut form"),
+            Column.words("Long point"),
+            Column.numbers("Balance, mm"),
             Column.words("Holes"),
             Column.numbers("Each, kg"),
             Column.numbers("All, kg"));
@@ -34,7 +36,9 @@ final class BillSheets {
 
     static List<Draft> of(Shed shed, Bill bill) {
         SheetFlow flow = new SheetFlow();
-        flow.table("Members and plates by mark; saw cuts are degrees from square", schedule(shed, bill));
+        flow.table(
+                "Members and plates by mark; saw cuts are degrees from square, balance is from end A",
+                schedule(shed, bill));
         flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
         flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
         return flow.drafts("S8.", "Member and plate schedule");
@@ -73,6 +77,8 @@ final class BillSheets {
                 Figure.angle(part.cutADeg()),
                 Figure.angle(part.cutBDeg()),
                 part.cutForm().name().toLowerCase(Locale.ROOT),
+                part.longPoint(),
+                Figure.length(part.centreOfGravity().x()),
                 "",
                 kg(part.massKg()),
                 kg(part.totalMassKg()));
@@ -85,6 +91,8 @@ final class BillSheets {
                 OrderTables.plate(part.material().designation(), part.stockLength()),
                 part.material().grade(),
                 String.valueOf(part.quantity()),
+                "",
+                "",
                 "",
                 "",
                 "",
@@ -116,7 +124,7 @@ final class BillSheets {
 
     private static Row total(String words, int quantity, double massKg) {
         String pieces = String.valueOf(quantity);
-        return Row.total("", words, "", "", pieces, "", "", "", "", "", "", "", "", kg(massKg));
+        return Row.total("", words, "", "", pieces, "", "", "", "", "", "", "", "", "", "", kg(massKg));
     }
 
     static String kg(double massKg) {

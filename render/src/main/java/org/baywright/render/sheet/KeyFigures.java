@@ -52,8 +52,8 @@ final class KeyFigures {
 
     private void sizes() {
         millimetres("Span, out to out of columns", "spanMm");
-        millimetres("Span, centre to centre of columns", "centreToCentreMm");
-        millimetres("Span, clear between columns", "clearBetweenColumnsMm");
+        millimetres("Span, least centre to centre of columns", "centreToCentreMm");
+        millimetres("Span, least clear between columns", "clearBetweenColumnsMm");
         millimetres("Length, out to out of end columns", "lengthMm");
         List<Double> bays = shape.baySpacings();
         row("Bays of " + spacing(bays), String.valueOf(bays.size()));

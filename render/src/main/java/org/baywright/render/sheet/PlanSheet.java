@@ -222,8 +222,8 @@ final class PlanSheet {
         List<Paragraph> notes = new ArrayList<>();
         Summary summary = Summary.of(shed);
         notes.add(Paragraph.heading("Set-out"));
-        notes.add(Paragraph.bullet("Span " + Figure.length(setOut.span()) + " out to out of columns; with the ordinary"
-                + " column " + Figure.length(summary.get("centreToCentreMm")) + " centre to centre and "
+        notes.add(Paragraph.bullet("Span " + Figure.length(setOut.span()) + " out to out of columns; in the frame"
+                + " with least room " + Figure.length(summary.get("centreToCentreMm")) + " centre to centre and "
                 + Figure.length(summary.get("clearBetweenColumnsMm")) + " clear between columns."));
         notes.add(Paragraph.bullet("Length " + Figure.length(setOut.length()) + " out to out of end columns. Interior"
                 + " frames stand on their lines, end frames inside the end lines."));
