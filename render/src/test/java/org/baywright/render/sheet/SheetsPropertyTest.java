@@ -192,7 +192,7 @@ class SheetsPropertyTest {
         String eave = Figure.level(definition.shape().eaveHeight());
         String apex = Figure.level(definition.shape().eaveHeight() + run * slope);
         for (String number : List.of("S3", "S4")) {
-            assertTrue(printed(drafts, number).containsAll(Set.of(eave, apex, "±0")), "levels on " + number);
+            assertTrue(printed(drafts, number).containsAll(List.of(eave, apex, "±0")), "levels on " + number);
         }
         for (LeanTo leanTo : definition.leanTos()) {
             boolean alone = definition.leanTos().stream()
