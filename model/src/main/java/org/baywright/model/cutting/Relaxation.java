@@ -14,8 +14,9 @@ import java.util.Set;
  *     151–162
  */
 final class Relaxation {
-    private static final int NARROW = Integer.getInteger("N", 1000);
-    private static final double PULL = Integer.getInteger("P", 80) / 100.0;
+    private static final int NARROW = 1000;
+    private static final int MOST_FOUND = 20;
+    private static final double PULL = 0.8;
 
     private final Order order;
     private final Deadline deadline;
@@ -84,8 +85,7 @@ final class Relaxation {
             }
             double pull = Math.max(0, 1 - (1 - PULL) * (1 + missed));
             Prices now = Prices.of(master, order, scale).towards(centre, pull);
-            Pricer.Found found =
-                    pricer.search(now.item(), demand, now.thresholds(left), width, Integer.getInteger("C", 20));
+            Pricer.Found found = pricer.search(now.item(), demand, now.thresholds(left), width, MOST_FOUND);
             raiseBound(now.sound(order, found.most(), master.dearest()), demand, left);
             if (isSettled(budget)) {
                 return Math.ceil(bound) <= budget;
