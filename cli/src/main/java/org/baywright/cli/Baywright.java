@@ -23,7 +23,8 @@ import picocli.CommandLine.HelpCommand;
         },
         footer = {
             "",
-            "Exit codes: 0 done, 1 the definition has problems, 2 wrong use, 3 could not read or write.",
+            "Exit codes: 0 done, 1 the definition has problems, 2 wrong use, 3 could not read or write,",
+            "70 a fault in Baywright.",
             "Drawings and orders are drafts: a licensed engineer must design and certify the building."
         })
 public final class Baywright {

@@ -100,7 +100,10 @@ class TakeoffPropertyTest {
     private static List<String> list(Shed shed) {
         return shed.parts().stream()
                 .map(p -> p.quantity() + " " + p.kind() + " " + p.material().designation() + " " + p.stockLength() + " "
-                        + p.longEdge() + " " + p.shortEdge() + " " + p.holes().size())
+                        + p.longEdge() + " " + p.shortEdge() + " " + p.cutForm() + " "
+                        + Math.round(p.cutADeg() * 1000) + " " + Math.round(p.cutBDeg() * 1000) + " " + p.longPoint()
+                        + " "
+                        + p.holes().size())
                 .sorted()
                 .collect(Collectors.toList());
     }

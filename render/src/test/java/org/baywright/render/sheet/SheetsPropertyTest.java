@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,6 +22,7 @@ import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.render.dimension.Dimension;
@@ -145,6 +147,33 @@ class SheetsPropertyTest {
                 assertTrue(
                         words.stream().anyMatch(w -> w.equals(dimension.text()) || w.endsWith(" " + dimension.text())),
                         () -> draft.number() + " does not print " + dimension.text());
+            }
+        }
+    }
+
+    /** Across a section, dimensions end on faces or middles of columns that are there, as their solids say. */
+    @Property(tries = 20)
+    void sectionsMeasureBetweenFacesAndMiddlesOfColumns(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        List<Double> stations = shed.parts().stream()
+                .filter(p -> p.kind() == PartKind.COLUMN || p.kind() == PartKind.LEAN_TO_COLUMN)
+                .flatMap(p -> p.places().stream().flatMap(place -> {
+                    double middle = place.placement().origin().x();
+                    double half = p.solid().profile().depth() / 2;
+                    return Stream.of(middle - half, middle, middle + half);
+                }))
+                .distinct()
+                .toList();
+        for (Draft draft : drafts(shed)) {
+            // Joint details, which share a sheet with a section, measure plates and holes instead.
+            if (draft.number().startsWith("S4") && draft.scale().equals("1:100 @ A3")) {
+                for (Dimension dimension : draft.dimensions()) {
+                    for (Vec2 end : List.of(dimension.from(), dimension.to())) {
+                        assertTrue(
+                                stations.stream().anyMatch(x -> Math.abs(x - end.x()) < 1e-6),
+                                () -> draft.number() + " measures to nothing at " + end);
+                    }
+                }
             }
         }
     }
