@@ -13,7 +13,7 @@ import java.util.List;
 @AnalyzeClasses(packages = "org.baywright.model", importOptions = ImportOption.DoNotIncludeTests.class)
 class LayersTest {
     private static final List<String> DOWNWARD =
-            List.of("geometry", "problem", "catalogue", "definition", "setout", "parts", "rules", "takeoff");
+            List.of("geometry", "problem", "catalogue", "definition", "setout", "parts", "rules", "takeoff", "cutting");
 
     @ArchTest
     static final ArchRule PACKAGES_LOOK_ONLY_UP = downward();

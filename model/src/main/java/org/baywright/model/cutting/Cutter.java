@@ -1,0 +1,132 @@
+package org.baywright.model.cutting;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.baywright.model.problem.Problem;
+
+/**
+ * Plans the cutting of bars: least cost, then fewest different layouts, then the longest single off-cut. In steps, each
+ * taken only while the plan is not proven best:
+ *
+ * <ol>
+ *   <li>a first plan by {@link BestFit} and a first bound by {@link QuickBounds};
+ *   <li>the linear program over all patterns by {@link Relaxation}, which gives the bound that is nearly always met;
+ *   <li>plans rounded from it by {@link Dive};
+ *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.
+ * </ol>
+ *
+ * <p>The cost is proven least; of the plans with that cost, {@link LayoutSearch} looks for fewer layouts and a longer
+ * off-cut.
+ */
+public final class Cutter {
+    /** The bound on the search when none is given. */
+    public static final double DEFAULT_SECONDS = 10;
+
+    private static final int MOST_ITEMS = 1500;
+    private static final int MOST_PATTERNS = 20_000;
+
+    private final Order order;
+    private final Deadline deadline;
+
+    private Cutter(Order order, Deadline deadline) {
+        this.order = order;
+        this.deadline = deadline;
+    }
+
+    /**
+     * The best plan found within the time; the same plan on every run that is not cut short.
+     *
+     * @throws IllegalArgumentException when a piece is longer than every stock length, naming it, or when limited stock
+     *     runs out
+     */
+    public static CuttingPlan plan(CuttingJob job, double seconds) {
+        List<Problem> problems = job.problems("cut list");
+        if (!problems.isEmpty()) {
+            throw new IllegalArgumentException(
+                    problems.stream().map(Problem::message).collect(Collectors.joining("; ")));
+        }
+        if (job.pieces().isEmpty()) {
+            return new CuttingPlan(job, List.of(), 0, true);
+        }
+        Order order = Order.of(job);
+        Cutter cutter = new Cutter(order, Deadline.in(seconds));
+        return cutter.finished(job, cutter.solve());
+    }
+
+    private Incumbent solve() {
+        Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
+        Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
+        if (!incumbent.isProven() && order.count() <= MOST_ITEMS) {
+            search(incumbent);
+        }
+        return incumbent;
+    }
+
+    private void search(Incumbent incumbent) {
+        Relaxation relaxation = new Relaxation(order, deadline);
+        relaxation.solve(incumbent.best().map(b -> b.times().keySet()).orElse(Set.of()));
+        incumbent.raiseBound(relaxation.bound());
+        Root root = new Root(relaxation);
+        Dive dive = new Dive(order, relaxation, incumbent, deadline);
+        for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
+            dive.run(round);
+            if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round)) {
+                incumbent.raiseBound(incumbent.budget() + 1);
+            }
+        }
+    }
+
+    /** The linear program's answer for the whole order, from which patterns can be ruled out. */
+    private final class Root {
+        private final Prices prices;
+        private final double bound;
+        private final double perCost;
+
+        Root(Relaxation relaxation) {
+            prices = relaxation.prices();
+            perCost = prices.scale() / relaxation.master().dearest();
+            bound = relaxation.bound();
+        }
+
+        boolean isClosed(Incumbent incumbent, long nodes) {
+            double gap = (incumbent.budget() - bound + 1e-6) * perCost;
+            double[] floor =
+                    Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
+            return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, deadline)
+                    .map(patterns -> new Tree(order, patterns, incumbent, deadline).search(nodes))
+                    .orElse(false);
+        }
+    }
+
+    private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
+        Draft found = incumbent
+                .best()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no way was found to cut these pieces from so few bars"));
+        Draft best = LayoutSearch.improved(order, found, deadline);
+        if (!best.isRight()) {
+            throw new IllegalStateException("the plan found does not make what was asked");
+        }
+        List<Layout> layouts = new ArrayList<>();
+        best.times().entrySet().stream()
+                .sorted(Comparator.comparingInt((Map.Entry<Pattern, Integer> e) -> -e.getValue())
+                        .thenComparingInt(e -> e.getKey().item[0]))
+                .forEach(e -> layouts.add(layout(job, e.getKey(), e.getValue())));
+        return new CuttingPlan(job, layouts, incumbent.bound() * order.costUnit(), incumbent.isProven());
+    }
+
+    private Layout layout(CuttingJob job, Pattern pattern, int times) {
+        List<Cut> cuts = new ArrayList<>();
+        for (int k = 0; k < pattern.item.length; k++) {
+            Order.Item item = order.items().get(pattern.item[k]);
+            cuts.add(new Cut(item.lengthMm(), item.mitre(), pattern.count[k]));
+        }
+        return new Layout(job.stocks().get(pattern.stock), cuts, times, job.saw());
+    }
+}

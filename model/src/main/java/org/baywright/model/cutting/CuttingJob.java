@@ -1,0 +1,61 @@
+package org.baywright.model.cutting;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
+
+/**
+ * What is to be cut from what. A bar takes n pieces when
+ *
+ * <pre>  Σ(length + kerf) + overlaps + end trim ≤ stock length + kerf </pre>
+ *
+ * that is, n pieces need n − 1 cuts between them; the cut behind the last piece falls in what is left, and when less
+ * than a kerf is left the blade takes it all. The kerf so given back is a square one, for mitred pieces a trifle too
+ * little. Lengths are compared exactly, in whole micrometres.
+ *
+ * @param pieces the cut list
+ * @param stocks the lengths to cut from
+ * @param saw what each cut takes
+ */
+public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
+    private static final long MOST_PIECES = 1_000_000;
+
+    /** Copies the lists; a job with pieces needs stock, and there are no more than can be planned. */
+    public CuttingJob {
+        pieces = List.copyOf(pieces);
+        stocks = List.copyOf(stocks);
+        Objects.requireNonNull(saw);
+        if (stocks.isEmpty() && !pieces.isEmpty()) {
+            throw new IllegalArgumentException("a cutting job needs at least one stock length");
+        }
+        long all = pieces.stream().mapToLong(Piece::quantity).sum();
+        if (all > MOST_PIECES) {
+            throw new IllegalArgumentException("a cutting job takes up to " + MOST_PIECES + " pieces, not " + all);
+        }
+    }
+
+    /** What makes the job impossible: each piece longer than every stock length. Empty when all fit. */
+    public List<Problem> problems(String source) {
+        List<Stock> there = stocks.stream().filter(s -> s.limit() > 0).toList();
+        return pieces.stream()
+                .filter(p -> there.stream().noneMatch(s -> Order.fitsAlone(p, s, saw)))
+                .map(p -> tooLong(p, source))
+                .toList();
+    }
+
+    private Problem tooLong(Piece piece, String source) {
+        double longest = stocks.stream().mapToDouble(Stock::lengthMm).max().orElse(0);
+        String name = piece.mark().isEmpty() ? "a piece" : "piece " + piece.mark();
+        String message = String.format(
+                Locale.ROOT,
+                "%s is %.1f long; the longest stock length is %.1f and gives up %.1f at its ends",
+                name,
+                piece.lengthMm(),
+                longest,
+                saw.endTrimMm());
+        String remedy = "give a longer stock length; where to splice is the engineer's decision";
+        return Problem.error("piece-too-long", Where.whole(source), message, remedy);
+    }
+}

@@ -1,0 +1,102 @@
+package org.baywright.model.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All patterns a better plan can be made of: those whose worth falls short of their cost by no more than the gap between
+ * the bound and the plan to be bettered. Patterns with room for one more wanted piece are left out, since a cover can
+ * use the fuller one.
+ *
+ * @source enumeration of columns within the gap: Baldacci, Christofides & Mingozzi (2008), Mathematical Programming 115,
+ *     351–385
+ */
+final class Enumeration {
+    private static final long MOST_NODES = 20_000_000;
+
+    private final Order order;
+    private final long[] value;
+    private final double[] rate;
+    private final int[] counts;
+    private final int most;
+    private final Deadline deadline;
+    private final List<Pattern> patterns = new ArrayList<>();
+    private int stock;
+    private double floor;
+    private long nodes;
+
+    private Enumeration(Order order, long[] value, int most, Deadline deadline) {
+        this.order = order;
+        this.value = value;
+        this.most = most;
+        this.deadline = deadline;
+        counts = new int[order.count()];
+        rate = new double[order.count() + 1];
+        for (int i = order.count() - 1; i >= 0; i--) {
+            rate[i] = Math.max(rate[i + 1], (double) value[i] / order.size()[i] * (1 + 1e-12));
+        }
+    }
+
+    /**
+     * All patterns of each stock worth at least its floor under the values, or empty when there are more than can be
+     * handled.
+     */
+    static Optional<List<Pattern>> of(Order order, long[] value, double[] floor, int most, Deadline deadline) {
+        Enumeration e = new Enumeration(order, value, most, deadline);
+        for (int s = 0; s < order.stocks(); s++) {
+            e.stock = s;
+            e.floor = floor[s];
+            if (order.limit()[s] > 0 && !e.extend(0, order.capacity()[s], 0)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(e.patterns);
+    }
+
+    /** Decides on the items from i on; false when there is too much to do. */
+    private boolean extend(int i, int room, double worth) {
+        if (worth + room * rate[i] < floor) {
+            return true;
+        }
+        if (++nodes > MOST_NODES || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
+            return false;
+        }
+        if (i == order.count()) {
+            addIfFull(room);
+            return true;
+        }
+        int first = familyOpen(i) ? 0 : order.overlap()[order.family()[i]];
+        int copies = Math.max(0, Math.min(order.demand()[i], (room - first) / order.size()[i]));
+        boolean done = true;
+        for (int n = copies; n >= 0 && done; n--) {
+            counts[i] = n;
+            done = extend(i + 1, room - n * order.size()[i] - (n > 0 ? first : 0), worth + (double) n * value[i]);
+        }
+        counts[i] = 0;
+        return done;
+    }
+
+    private void addIfFull(int room) {
+        for (int i = order.count() - 1; i >= 0; i--) {
+            int need = order.size()[i] + (familyOpen(i) ? 0 : order.overlap()[order.family()[i]]);
+            if (counts[i] < order.demand()[i] && need <= room) {
+                return;
+            }
+        }
+        patterns.add(Pattern.of(stock, counts));
+    }
+
+    private boolean familyOpen(int i) {
+        int family = order.family()[i];
+        if (order.overlap()[family] == 0) {
+            return true;
+        }
+        for (int j = 0; j < counts.length; j++) {
+            if (counts[j] > 0 && order.family()[j] == family) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
