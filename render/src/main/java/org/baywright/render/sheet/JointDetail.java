@@ -76,11 +76,18 @@ final class JointDetail {
         }
     }
 
+    /** At the ridge both rafters may have one mark; the left one is named. */
+    private Envelope named(Part part, Envelope window) {
+        boolean ridge = joint.kinds().contains(PartKind.APEX_PLATE) && part.kind() == PartKind.RAFTER;
+        double right = ridge ? joint.centre().x() : window.getMaxX();
+        return new Envelope(window.getMinX(), right, window.getMinY(), window.getMaxY());
+    }
+
     private Optional<Vec2> middle(Part part, Envelope window) {
         List<ViewLine> own =
                 frame.lines().stream().filter(l -> l.part().equals(part.mark())).toList();
         Envelope seen = new Envelope();
-        for (ViewLine line : Window.cut(own, window)) {
+        for (ViewLine line : Window.cut(own, named(part, window))) {
             seen.expandToInclude(line.from().x(), line.from().y());
             seen.expandToInclude(line.to().x(), line.to().y());
         }

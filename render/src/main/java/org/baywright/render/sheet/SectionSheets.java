@@ -58,7 +58,7 @@ final class SectionSheets {
         SheetBuilder section = new SheetBuilder("S4." + type.number(), "Section, " + type.names());
         if (shared && !together) {
             section.draw(FrameTable.of(frame, lower));
-            section.draw(notes(lower));
+            section.draw(notes(lower.getMinX() + FrameTable.WIDTH + 20, lower));
         }
         section(section, type, frame, bounds, shared ? upper : room);
         if (together) {
@@ -70,8 +70,7 @@ final class SectionSheets {
         return List.of(section.build(), details.build());
     }
 
-    private static List<Mark> notes(Envelope room) {
-        double x = room.getMinX() + FrameTable.WIDTH + 20;
+    private static List<Mark> notes(double x, Envelope room) {
         double width = room.getMaxX() - x - 4;
         List<Paragraph> paragraphs = new ArrayList<>(List.of(Paragraph.heading("Notes")));
         Cautions.FRAME.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
@@ -91,6 +90,10 @@ final class SectionSheets {
         for (int i = 0; i < joints.size(); i++) {
             Envelope row = Cells.row(room, i / columns, rows);
             JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns));
+        }
+        if (joints.size() < rows * columns) {
+            Envelope last = Cells.column(Cells.row(room, rows - 1, rows), columns - 1, columns);
+            sheet.draw(notes(last.getMinX() + 12, last));
         }
     }
 
