@@ -10,6 +10,7 @@ package org.baywright.model.catalogue;
  * @param minimumEdge least distance from hole centre to concrete edge, mm
  * @param minimumConcrete least concrete thickness, mm
  * @param plateHole hole in the base plate, mm
+ * @param stressAreaMm2 tensile stress area of the threaded rod, what it takes up of the hole
  * @param source where the row comes from
  */
 public record AnchorType(
@@ -20,4 +21,18 @@ public record AnchorType(
         double minimumEdge,
         double minimumConcrete,
         double plateHole,
-        String source) {}
+        double stressAreaMm2,
+        String source) {
+    /** Checks that the rod goes through both holes and that the concrete is deeper than the hole. */
+    public AnchorType {
+        if (!(rodDiameter > 0) || !(holeDiameter > rodDiameter) || !(plateHole > rodDiameter)) {
+            throw new IllegalArgumentException("an anchor's rod must go through both holes");
+        }
+        if (!(embedment > 0) || !(minimumConcrete > embedment) || !(minimumEdge > 0)) {
+            throw new IllegalArgumentException("an anchor needs an embedment, and deeper concrete, and an edge");
+        }
+        if (!(stressAreaMm2 > 0) || !(stressAreaMm2 < Math.PI / 4 * rodDiameter * rodDiameter)) {
+            throw new IllegalArgumentException("a thread's stress area is less than the area of the plain rod");
+        }
+    }
+}

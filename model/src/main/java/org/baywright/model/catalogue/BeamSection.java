@@ -31,7 +31,7 @@ public record BeamSection(
         if (!(flangeThickness > 0) || !(webThickness > 0) || !(rootRadius >= 0)) {
             throw new IllegalArgumentException("a beam needs flanges, a web and a root radius of zero or more");
         }
-        if (2 * (flangeThickness + rootRadius) >= depth || webThickness + 2 * rootRadius >= width) {
+        if (!(2 * (flangeThickness + rootRadius) < depth) || !(webThickness + 2 * rootRadius < width)) {
             throw new IllegalArgumentException("web, flanges and fillets do not fit the beam");
         }
     }

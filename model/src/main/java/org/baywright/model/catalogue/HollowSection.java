@@ -28,10 +28,10 @@ public record HollowSection(
         implements Section {
     /** Checks that the wall fits inside the section. */
     public HollowSection {
-        if (!(thickness > 0) || 2 * thickness >= Math.min(depth, width)) {
+        if (!(thickness > 0) || !(2 * thickness < Math.min(depth, width)) || !Double.isFinite(depth * width)) {
             throw new IllegalArgumentException("a hollow section needs a wall thinner than half its side");
         }
-        if (innerRadius < 0 || outerRadius < innerRadius || 2 * outerRadius > Math.min(depth, width)) {
+        if (!(innerRadius >= 0) || !(outerRadius >= innerRadius) || !(2 * outerRadius <= Math.min(depth, width))) {
             throw new IllegalArgumentException("corner radii do not fit the hollow section");
         }
     }
@@ -86,9 +86,9 @@ public record HollowSection(
         }
 
         /**
-         * The rectangle less four spandrels (a square of side r less its quarter circle). About the line through the circle centre a spandrel has area
-         * (1 − π/4)r², first moment r³/2 − r³/3 and second moment r⁴/3 − πr⁴/16; the parallel-axis rule
-         * carries it to the middle of the section.
+         * The rectangle less four spandrels (a square of side r less its quarter circle). About the line through the
+         * circle's centre a spandrel has area (1 − π/4)r², first moment r³/2 − r³/3 and second moment r⁴/3 − πr⁴/16;
+         * the parallel-axis rule carries it to the middle of the section.
          */
         double inertiaDepth() {
             double r = radius;

@@ -20,13 +20,19 @@ import org.baywright.model.problem.Where;
  * @param saw what each cut takes
  */
 public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
-    /** Copies the lists; a job with pieces needs stock. */
+    private static final long MOST_PIECES = 1_000_000;
+
+    /** Copies the lists; a job with pieces needs stock, and there are no more than can be planned. */
     public CuttingJob {
         pieces = List.copyOf(pieces);
         stocks = List.copyOf(stocks);
         Objects.requireNonNull(saw);
         if (stocks.isEmpty() && !pieces.isEmpty()) {
             throw new IllegalArgumentException("a cutting job needs at least one stock length");
+        }
+        long all = pieces.stream().mapToLong(Piece::quantity).sum();
+        if (all > MOST_PIECES) {
+            throw new IllegalArgumentException("a cutting job takes up to " + MOST_PIECES + " pieces, not " + all);
         }
     }
 

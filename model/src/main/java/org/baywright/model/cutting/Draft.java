@@ -51,12 +51,9 @@ final class Draft {
         return times.size();
     }
 
-    /** The longest room left on any one bar, in the units of the order. */
+    /** The longest room left on any one bar, in micrometres. */
     long longestOffcut() {
-        return times.keySet().stream()
-                .mapToLong(p -> order.capacity()[p.stock] - order.load(p))
-                .max()
-                .orElse(0);
+        return times.keySet().stream().mapToLong(order::leftUm).max().orElse(0);
     }
 
     /** What is still to be cut; negative where too many are made. */

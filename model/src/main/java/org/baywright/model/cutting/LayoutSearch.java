@@ -18,6 +18,7 @@ final class LayoutSearch {
     private static final long STEPS_FOR_FEW = 5_000;
     private static final long STEPS_FOR_ALL = 300_000;
     private static final int MOST_LAYOUTS = 60;
+    private static final int MOST_ITEMS = 300;
 
     private final Order order;
     private final Deadline deadline;
@@ -30,7 +31,7 @@ final class LayoutSearch {
 
     /** A plan that costs the same and is no worse in layouts, nor, with as many, in its longest off-cut. */
     static Draft improved(Order order, Draft plan, Deadline deadline) {
-        if (plan.layouts() > MOST_LAYOUTS) {
+        if (plan.layouts() > MOST_LAYOUTS || order.count() > MOST_ITEMS) {
             return plan;
         }
         return new LayoutSearch(order, deadline).improved(plan);
@@ -211,7 +212,8 @@ final class LayoutSearch {
 
         /** Decides on the items from j on for a layout that holds item i, the longest left. */
         private void fill(int i, int j, int s, int bars, int room, long budget, int layouts) {
-            if (--steps <= 0) {
+            if (--steps <= 0 || steps % 4096 == 0 && deadline.passed()) {
+                steps = Math.min(steps, 0);
                 return;
             }
             int next = j;

@@ -22,6 +22,8 @@ import java.util.stream.IntStream;
  * @param capacity room on a bar of each stock
  * @param cost of a bar of each stock
  * @param limit bars of each stock
+ * @param spare what a stock has beyond its capacity, less than a unit, in micrometres
+ * @param unitUm how many micrometres a length of one stands for
  * @param costUnit what a cost of one stands for
  */
 record Order(
@@ -33,9 +35,11 @@ record Order(
         int[] capacity,
         long[] cost,
         int[] limit,
+        long[] spare,
+        long unitUm,
         double costUnit) {
     private static final double MICROMETRES = 1000;
-    private static final double COST_STEPS = 10_000;
+    private static final long TOO_LONG = 2 * (long) (Stock.LONGEST_MM * MICROMETRES);
 
     /** What makes pieces interchangeable. */
     record Item(long lengthUm, Mitre mitre) {
@@ -76,7 +80,7 @@ record Order(
         }
         long step = Math.max(1, unit);
         long[] cost = job.stocks().stream()
-                .mapToLong(s -> Math.round(s.cost() * COST_STEPS))
+                .mapToLong(s -> Math.round(s.cost() * Stock.COST_STEPS))
                 .toArray();
         long costStep = 0;
         for (long c : cost) {
@@ -99,7 +103,11 @@ record Order(
                         .toArray(),
                 cost,
                 job.stocks().stream().mapToInt(Stock::limit).toArray(),
-                costStep / COST_STEPS);
+                job.stocks().stream()
+                        .mapToLong(s -> Math.floorMod(capacity(s, job.saw()), step))
+                        .toArray(),
+                step,
+                costStep / Stock.COST_STEPS);
     }
 
     private static int familyOf(Item item, List<Mitre> families, List<Long> overlaps) {
@@ -123,9 +131,9 @@ record Order(
         return Math.round(mm * MICROMETRES);
     }
 
-    /** Up to the next micrometre, forgiving the last bits of a double. */
+    /** Up to the next micrometre, forgiving the last bits of a double; at most what no bar takes. */
     private static long roundUp(double mm) {
-        return (long) Math.ceil(mm * MICROMETRES - 1e-6);
+        return (long) Math.min(TOO_LONG, Math.ceil(mm * MICROMETRES - 1e-6));
     }
 
     private static long gcd(long a, long b) {
@@ -139,7 +147,7 @@ record Order(
     }
 
     boolean fitsAlone(int i, int s) {
-        return size[i] + overlap[family[i]] <= capacity[s];
+        return (long) size[i] + overlap[family[i]] <= capacity[s];
     }
 
     /** Whether for each item there is stock without limit that takes it. */
@@ -182,6 +190,11 @@ record Order(
             }
         }
         return load;
+    }
+
+    /** What a pattern leaves of its bar, in micrometres. */
+    long leftUm(Pattern pattern) {
+        return spare[pattern.stock] + unitUm * (capacity[pattern.stock] - load(pattern));
     }
 
     /** The cheapest stock a load fits on of which some is left, or −1; the shorter one when they cost the same. */

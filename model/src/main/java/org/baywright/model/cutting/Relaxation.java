@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 final class Relaxation {
     // How many states the pricing keeps at first, and how many patterns it hands over.
     private static final int NARROW = 1000;
-    private static final int WANTED = 20;
+    private static final int MOST_FOUND = 20;
     // How far prices are pulled towards the centre.
     private static final double PULL = 0.8;
 
@@ -116,7 +116,7 @@ final class Relaxation {
         while (!deadline.passed() && !isSettled() && ++rounds <= PATIENCE) {
             double pull = Math.max(0, 1 - (1 - PULL) * (1 + missed));
             Prices now = Prices.of(master, order, scale).towards(centre, pull);
-            Pricer.Found found = pricer.search(now.item(), demand, now.thresholds(left), width, WANTED);
+            Pricer.Found found = pricer.search(now.item(), demand, now.thresholds(left), width, MOST_FOUND);
             raiseBound(now.sound(order, found.most()));
             if (addHelps(found.patterns())) {
                 missed = 0;

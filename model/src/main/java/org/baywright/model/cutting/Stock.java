@@ -4,7 +4,8 @@ package org.baywright.model.cutting;
  * A length that bars come in.
  *
  * @param lengthMm length of a bar
- * @param cost what one bar costs, in any one unit for all stock of a job; 0 for what is already in the yard
+ * @param cost what one bar costs, in any one unit for all stock of a job, kept to four decimals so that costs add up
+ *     exactly; 0 for what is already in the yard
  * @param limit how many there are, or {@link #UNLIMITED}
  */
 public record Stock(double lengthMm, double cost, int limit) {
@@ -12,15 +13,18 @@ public record Stock(double lengthMm, double cost, int limit) {
     public static final int UNLIMITED = Integer.MAX_VALUE;
 
     static final double LONGEST_MM = 1_000_000;
+    static final double COST_STEPS = 10_000;
+    private static final double DEAREST = 1e8;
 
     /** Checks the ranges; what costs nothing must be limited. */
     public Stock {
         if (!(lengthMm >= 0.001 && lengthMm <= LONGEST_MM)) {
             throw new IllegalArgumentException("a stock length must be over 0 and under 1 km: " + lengthMm);
         }
-        if (!(cost >= 0 && cost <= 1e9)) {
-            throw new IllegalArgumentException("the cost of a bar must be 0 or more: " + cost);
+        if (!(cost >= 0 && cost <= DEAREST)) {
+            throw new IllegalArgumentException("the cost of a bar must be from 0 to 100 million: " + cost);
         }
+        cost = Math.round(cost * COST_STEPS) / COST_STEPS;
         if (limit < 0 || cost == 0 && limit == UNLIMITED) {
             throw new IllegalArgumentException("bars in the yard must be counted: " + lengthMm);
         }

@@ -28,4 +28,25 @@ public record Definition(
         leanTos = List.copyOf(leanTos);
         heavier = List.copyOf(heavier);
     }
+
+    /** The sections at one side of a frame: the ordinary ones, unless a heavier entry says otherwise. */
+    public Steel steelAt(int frame, Side side) {
+        Steel result = steel;
+        for (Heavier entry : heavier) {
+            if (entry.covers(frame, side)) {
+                result = new Steel(
+                        entry.column().orElse(result.column()),
+                        entry.rafter().orElse(result.rafter()),
+                        entry.leanToColumn().orElse(result.leanToColumn()),
+                        entry.leanToRafter().orElse(result.leanToRafter()));
+            }
+        }
+        return result;
+    }
+
+    /** The rafter over one side of a frame; a skillion has one rafter over both. */
+    public Member rafterAt(int frame, Side side) {
+        return steelAt(frame, shape.roofShape() == RoofShape.SKILLION ? Side.LEFT : side)
+                .rafter();
+    }
 }

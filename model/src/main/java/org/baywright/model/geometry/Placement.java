@@ -12,7 +12,8 @@ package org.baywright.model.geometry;
 public record Placement(Vec3 origin, Vec3 along, Vec3 depth, Vec3 width) {
     /** Checks that the three axes are a right-handed unit frame. */
     public Placement {
-        if (along.cross(depth).distance(width) > 1e-9 || Math.abs(along.dot(depth)) > 1e-9) {
+        boolean unit = Math.abs(along.length() - 1) < 1e-9 && Math.abs(depth.length() - 1) < 1e-9;
+        if (!unit || !(along.cross(depth).distance(width) < 1e-9) || !(Math.abs(along.dot(depth)) < 1e-9)) {
             throw new IllegalArgumentException("axes of a placement must be right-handed and square to each other");
         }
     }
@@ -48,6 +49,13 @@ public record Placement(Vec3 origin, Vec3 along, Vec3 depth, Vec3 width) {
     public Vec3 toLocal(Vec3 world) {
         Vec3 step = world.minus(origin);
         return new Vec3(step.dot(along), step.dot(depth), step.dot(width));
+    }
+
+    /** A plane of the building, in the piece's own axes. */
+    public Plane toLocal(Plane world) {
+        Vec3 n = world.normal();
+        Vec3 local = new Vec3(n.dot(along), n.dot(depth), n.dot(width));
+        return Plane.through(local.times(-world.distance(origin)), local);
     }
 
     /** The same place, with the piece's zero moved and its axes turned as the inner placement says. */

@@ -149,6 +149,29 @@ class CutterTest {
     }
 
     @Test
+    void costsThatDoNotDivideAddUp() {
+        CuttingPlan plan = Cutter.plan(job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6500, 66.66666)), AMPLE);
+        assertEquals(2 * 66.6667, plan.cost(), 1e-9);
+        assertTrue(plan.proven());
+    }
+
+    @Test
+    void sectionDeeperThanAnyBarIsNeverSaidToFit() {
+        for (Mitre mitre : List.of(new Mitre(56, 1_000_000), new Mitre(89.9999, 300))) {
+            CuttingJob job = new CuttingJob(
+                    List.of(new Piece("A", 900_000, 1, mitre)), List.of(Stock.length(950_000)), new Saw(3, 0));
+            assertEquals(1, job.problems("list").size());
+        }
+    }
+
+    @Test
+    void quantitiesBeyondPlanningAreRefused() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> job(new int[][] {{2000, Integer.MAX_VALUE}, {2000, 5}}, Saw.NONE, Stock.length(8000)));
+    }
+
+    @Test
     void dearBarsAreLeftAlone() {
         CuttingPlan plan = Cutter.plan(
                 job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6000, 60), Stock.priced(12_000, 130)), AMPLE);
@@ -245,7 +268,7 @@ class CutterTest {
     void hundredThousandLengthsEndWithinTheTime() {
         Random random = new Random(1);
         List<Piece> pieces = new ArrayList<>();
-        IntStream.range(0, 100_000).forEach(k -> pieces.add(Piece.square(200 + random.nextInt(60_000) / 10.0, 1)));
+        IntStream.range(0, 100_000).forEach(k -> pieces.add(Piece.square(200 + 6000 * random.nextDouble(), 1)));
         CuttingJob job = new CuttingJob(pieces, List.of(Stock.length(8000), Stock.length(12_000)), new Saw(3, 10));
         long start = System.nanoTime();
         CuttingPlan plan = Cutter.plan(job, 2);

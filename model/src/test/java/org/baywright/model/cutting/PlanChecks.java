@@ -32,9 +32,8 @@ final class PlanChecks {
                     cut.mitre(),
                     cut.mitre().depthMm() * Math.tan(Math.toRadians(cut.mitre().angleDeg())));
         }
-        double runs =
-                overlaps.values().stream().mapToDouble(Double::doubleValue).sum();
-        double taken = pieces + kerfs - layout.saw().kerfMm() + layout.saw().endTrimMm() + runs;
+        double overlap = overlaps.values().stream().mapToDouble(o -> o).sum();
+        double taken = pieces + kerfs - layout.saw().kerfMm() + layout.saw().endTrimMm() + overlap;
         assertTrue(taken <= layout.stock().lengthMm() + 1e-6, () -> "a bar of " + layout + " is " + taken);
     }
 

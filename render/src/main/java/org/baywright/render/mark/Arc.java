@@ -17,4 +17,10 @@ public record Arc(Vec2 centre, double radius, double startDeg, double sweepDeg, 
     public static Arc circle(Vec2 centre, double radius, Pen pen, Layer layer, String part) {
         return new Arc(centre, radius, 0, 360, pen, layer, part);
     }
+
+    /** The point of the circle in a direction. */
+    public Vec2 at(double deg) {
+        double angle = Math.toRadians(deg);
+        return centre.plus(new Vec2(Math.cos(angle), Math.sin(angle)).times(radius));
+    }
 }

@@ -1,6 +1,7 @@
 package org.baywright.render.mark;
 
 import org.baywright.model.geometry.Vec2;
+import org.baywright.render.paper.Face;
 
 /**
  * One line of text.
@@ -20,12 +21,6 @@ public record Text(
         LEFT,
         CENTRE,
         RIGHT
-    }
-
-    /** The two weights of the one typeface. */
-    public enum Face {
-        REGULAR,
-        BOLD
     }
 
     /** Checks that something is said, in a size that can be seen. */

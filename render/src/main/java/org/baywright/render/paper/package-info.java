@@ -1,2 +1,2 @@
-/** Sheet sizes, preferred scales and pens. */
+/** Sheet sizes, preferred scales, pens and lettering. */
 package org.baywright.render.paper;

@@ -46,6 +46,11 @@ public record Projection(Vec3 right, Vec3 up, Vec3 towards) {
         return new Vec2(position.dot(right), position.dot(up));
     }
 
+    /** A position or direction in view axes: x right, y up, z towards the eye. */
+    public Vec3 inView(Vec3 world) {
+        return new Vec3(world.dot(right), world.dot(up), world.dot(towards));
+    }
+
     /** How near the eye a position is; larger is nearer. */
     public double nearness(Vec3 position) {
         return position.dot(towards);

@@ -1,0 +1,25 @@
+package org.baywright.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.baywright.render.output.OutputFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes everything: drawings, order, bill of materials, parts and summary. */
+@Command(
+        name = "make",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Writes everything: drawings, order, bill of materials, parts and summary.")
+final class MakeCommand extends WritingCommand {
+    @Option(names = "--svg", description = "Writes each sheet as an SVG file too.")
+    private boolean svg;
+
+    @Override
+    Map<String, OutputFolder.Content> files(Outputs outputs) {
+        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(svg));
+        files.putAll(outputs.order());
+        return files;
+    }
+}

@@ -1,0 +1,84 @@
+package org.baywright.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.Summary;
+import org.baywright.render.output.BillTable;
+import org.baywright.render.output.JsonWriter;
+import org.baywright.render.output.OutputFolder.Content;
+import org.baywright.render.output.PartsTable;
+import org.baywright.render.output.PdfWriter;
+import org.baywright.render.output.SvgWriter;
+import org.baywright.render.sheet.DrawingSet;
+import org.baywright.render.sheet.OrderSet;
+import org.baywright.render.sheet.Sheet;
+import org.baywright.render.sheet.SheetSet;
+
+/** The files that can be made from a shed, each named once. */
+record Outputs(Shed shed, Bill bill) {
+    /** All sheets in one file. */
+    static final String DRAWINGS = "drawings.pdf";
+
+    private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
+
+    Outputs(Shed shed) {
+        this(shed, Bill.of(shed));
+    }
+
+    /** What every writing command leaves: the parts and the headline figures. */
+    Map<String, Content> data() {
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put("parts.csv", text(out -> PartsTable.write(shed, out)));
+        files.put("summary.json", text(out -> JsonWriter.write(Summary.of(shed).figures(), out)));
+        return files;
+    }
+
+    /** The drawings, and each sheet by itself if asked. */
+    Map<String, Content> drawings(boolean svg) {
+        SheetSet set = DrawingSet.of(shed, bill);
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put(DRAWINGS, out -> PdfWriter.write(set, out));
+        if (svg) {
+            for (Sheet sheet : set.sheets()) {
+                files.put("sheet-" + sheet.number() + ".svg", text(out -> SvgWriter.write(sheet, out)));
+            }
+        }
+        return files;
+    }
+
+    /** Whether a name is that of a single sheet. */
+    static boolean isSheet(String name) {
+        return SHEET.matcher(name).matches();
+    }
+
+    /** The order for the merchant and its bill. */
+    Map<String, Content> order() {
+        SheetSet set = OrderSet.of(shed, bill);
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put("order.pdf", out -> PdfWriter.write(set, out));
+        files.put("bill-of-materials.csv", text(out -> BillTable.write(bill, out)));
+        return files;
+    }
+
+    /** Writes characters. */
+    @FunctionalInterface
+    private interface TextContent {
+        void writeTo(Writer out) throws IOException;
+    }
+
+    private static Content text(TextContent content) {
+        return (OutputStream bytes) -> {
+            Writer out = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
+            content.writeTo(out);
+            out.flush();
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package org.baywright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import org.baywright.model.definition.Reading;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.problem.Problem;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What every command on a definition does: read, report, and work on the model if nothing stops it. */
+abstract class ShedCommand implements Callable<Integer> {
+    @Mixin
+    private Source source;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public final Integer call() throws IOException {
+        Reading reading = source.read();
+        Report.print(reading.problems(), err());
+        if (reading.definition().isEmpty()) {
+            long errors = reading.problems().stream().filter(Problem::isError).count();
+            err().println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
+            return Baywright.PROBLEMS;
+        }
+        work(Shed.of(reading.definition().get()));
+        return Baywright.DONE;
+    }
+
+    /** The command's own work. */
+    abstract void work(Shed shed) throws IOException;
+
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    final PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

@@ -1,0 +1,30 @@
+package org.baywright.cli;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.baywright.model.parts.Shed;
+import org.baywright.render.output.OutputFolder;
+import picocli.CommandLine.Mixin;
+
+/** A command that leaves files, the parts and the summary always among them. */
+abstract class WritingCommand extends ShedCommand {
+    @Mixin
+    private Target target;
+
+    @Override
+    final void work(Shed shed) throws IOException {
+        Outputs outputs = new Outputs(shed);
+        Progress progress = new Progress(err());
+        progress.say("drawing");
+        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));
+        files.putAll(outputs.data());
+        progress.say("writing");
+        target.write(files);
+        progress.done();
+        target.names(files.keySet()).forEach(out()::println);
+    }
+
+    /** The command's own files. */
+    abstract Map<String, OutputFolder.Content> files(Outputs outputs);
+}

@@ -1,0 +1,162 @@
+package org.baywright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands in a process of their own, as a user runs them. */
+class CommandLineProcessTest {
+    private static final String FIVE_NUMBERS =
+            "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n";
+
+    @TempDir
+    private Path folder;
+
+    private record Run(int code, String out, String err) {}
+
+    private Run run(String input, String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "org.baywright.cli.Baywright"));
+        command.addAll(Arrays.asList(arguments));
+        Path out = folder.resolve("stdout");
+        Path err = folder.resolve("stderr");
+        Path in = Files.writeString(folder.resolve("stdin"), input);
+        Process process = new ProcessBuilder(command)
+                .redirectInput(in.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        return new Run(process.waitFor(), Files.readString(out), Files.readString(err));
+    }
+
+    private static Set<String> names(Path in) throws IOException {
+        try (Stream<Path> files = Files.list(in)) {
+            return files.map(f -> f.getFileName().toString()).collect(Collectors.toSet());
+        }
+    }
+
+    @Test
+    void makeWritesEverythingFromFiveNumbersAndTwiceTheSame() throws Exception {
+        Path first = folder.resolve("first");
+        Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertEquals(
+                Set.of("drawings.pdf", "order.pdf", "bill-of-materials.csv", "parts.csv", "summary.json"),
+                names(first));
+        JsonNode summary =
+                new ObjectMapper().readTree(first.resolve("summary.json").toFile());
+        assertEquals(4, summary.get("frames").asInt());
+        assertEquals(8, summary.get("columns").asInt());
+        assertEquals(32, summary.get("anchors").asInt());
+        assertEquals(5258.0, summary.get("apexHeightMm").asDouble(), 0.05);
+        assertTrue(Files.readString(first.resolve("parts.csv"))
+                .startsWith("mark,part,section,grade,quantity,stock_length_mm,long_edge_mm,short_edge_mm,"
+                        + "cut_a_deg,cut_b_deg,cut_form,mass_each_kg,mass_total_kg\r\nC1,column,"));
+
+        Path second = folder.resolve("second");
+        assertEquals(Baywright.DONE, run(FIVE_NUMBERS, "make", "-", "--out", second.toString()).code);
+        for (String name : names(first)) {
+            assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
+        }
+    }
+
+    @Test
+    void problemsAreAllToldAndNothingIsWritten() throws Exception {
+        Path out = folder.resolve("out");
+        Run run = run(
+                "span: -3\nbays: 0\nbaySpacing: 6000\neaveHieght: 4200\nroofPitch: 10\n",
+                "make",
+                "-",
+                "--out",
+                out.toString());
+        assertEquals(Baywright.PROBLEMS, run.code);
+        assertTrue(run.err.contains("standard input:1:7 span"), run.err);
+        assertTrue(run.err.contains("standard input:2:7 bays"), run.err);
+        assertTrue(run.err.contains("did you mean eaveHeight?"), run.err);
+        assertEquals("", run.out);
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void formerOutputStaysWhenTheDefinitionIsWrong() throws Exception {
+        Path out = folder.resolve("out");
+        assertEquals(Baywright.DONE, run(FIVE_NUMBERS, "order", "-", "--out", out.toString()).code);
+        byte[] before = Files.readAllBytes(out.resolve("parts.csv"));
+        assertEquals(
+                Baywright.PROBLEMS,
+                run(FIVE_NUMBERS, "order", "-", "--out", out.toString(), "--set", "roofPitch=99").code);
+        assertArrayEquals(before, Files.readAllBytes(out.resolve("parts.csv")));
+    }
+
+    @Test
+    void exitCodes() throws Exception {
+        assertEquals(Baywright.DONE, run("", "--help").code);
+        assertEquals(Baywright.DONE, run("", "check", "--help").code);
+        assertEquals(Baywright.DONE, run("", "--version").code);
+        assertEquals(Baywright.WRONG_USE, run("", "chekc").code);
+        assertEquals(Baywright.WRONG_USE, run("", "draw", "-").code);
+        assertEquals(
+                Baywright.NO_FILE, run("", "check", folder.resolve("none.yaml").toString()).code);
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+        assertEquals(
+                Baywright.NO_FILE,
+                run(FIVE_NUMBERS, "draw", "-", "--out", file.resolve("sub").toString()).code);
+    }
+
+    @Test
+    void overridesReachTheModelAndFiguresArePrinted() throws Exception {
+        Run run = run(
+                FIVE_NUMBERS, "check", "-", "--set", "roofPitch=15", "--set", "leanTos=[{side: left, width: 3500}]");
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertTrue(run.out.contains("15 degrees"), run.out);
+        assertTrue(run.out.contains("4 lean-to columns"), run.out);
+    }
+
+    @Test
+    void everyStarterIsListedCopiedOnceAndMakes() throws Exception {
+        Run list = run("", "start");
+        assertEquals(
+                Starters.names(), list.out.lines().map(l -> l.split(" ")[0]).toList());
+        Path copy = folder.resolve("mine.yaml");
+        assertEquals(Baywright.DONE, run("", "start", "hay-shed", copy.toString()).code);
+        assertEquals(Baywright.NO_FILE, run("", "start", "hay-shed", copy.toString()).code);
+        assertEquals(Baywright.WRONG_USE, run("", "start", "palace").code);
+        Run made =
+                run("", "draw", copy.toString(), "--out", folder.resolve("out").toString(), "--svg");
+        assertEquals(Baywright.DONE, made.code, made.err);
+        assertTrue(names(folder.resolve("out")).contains("sheet-S0.svg"));
+    }
+
+    @Test
+    void startersAreThoseInTheTemplatesFolder() throws Exception {
+        assertEquals(
+                names(Path.of("..", "templates")).stream()
+                        .filter(n -> n.endsWith(".yaml"))
+                        .collect(Collectors.toSet()),
+                Starters.names().stream().map(n -> n + ".yaml").collect(Collectors.toSet()));
+        for (String name : Starters.names()) {
+            String text = new String(Starters.text(name), StandardCharsets.UTF_8);
+            Run run = run(text, "check", "-");
+            assertEquals(Baywright.DONE, run.code, name + ": " + run.err);
+        }
+    }
+}

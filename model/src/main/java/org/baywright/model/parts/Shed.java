@@ -1,0 +1,37 @@
+package org.baywright.model.parts;
+
+import java.util.List;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.SetOut;
+
+/**
+ * The whole building in steel: the one model that every drawing, list and order is read off.
+ *
+ * @param definition what was asked for
+ * @param setOut its lines and levels
+ * @param parts every part, members first
+ * @param anchorHoles every anchor, at the finished floor
+ */
+public record Shed(Definition definition, SetOut setOut, List<Part> parts, List<Vec3> anchorHoles) {
+    /** Copies the lists. */
+    public Shed {
+        parts = List.copyOf(parts);
+        anchorHoles = List.copyOf(anchorHoles);
+    }
+
+    /** The model of a definition that the rules have passed. */
+    public static Shed of(Definition definition) {
+        return new ShedBuilder(definition).build();
+    }
+
+    /** The parts of one kind. */
+    public List<Part> parts(PartKind kind) {
+        return parts.stream().filter(p -> p.kind() == kind).toList();
+    }
+
+    /** How many parts of one kind, all marks together. */
+    public int count(PartKind kind) {
+        return parts(kind).stream().mapToInt(Part::quantity).sum();
+    }
+}

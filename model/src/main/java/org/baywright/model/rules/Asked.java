@@ -1,0 +1,114 @@
+package org.baywright.model.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.KneeJoint;
+import org.baywright.model.definition.LeanTo;
+import org.baywright.model.definition.Member;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Steel;
+import org.baywright.model.parts.BaseDesign;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.SetOut;
+
+/** What a rule looks at, and where it puts what it finds. Each finding is reported once, however many frames have it. */
+final class Asked {
+    private final Definition definition;
+    private final SetOut setOut;
+    private final Function<String, Where> where;
+    private final List<Problem> found = new ArrayList<>();
+
+    Asked(Definition definition, Function<String, Where> where) {
+        this.definition = definition;
+        this.setOut = SetOut.of(definition);
+        this.where = where;
+    }
+
+    Definition definition() {
+        return definition;
+    }
+
+    SetOut setOut() {
+        return setOut;
+    }
+
+    List<Problem> found() {
+        return found;
+    }
+
+    boolean butted() {
+        return definition.shape().kneeJoint() == KneeJoint.BUTTED;
+    }
+
+    IntStream frames() {
+        return IntStream.rangeClosed(1, setOut.frames());
+    }
+
+    /** The lean-to that an outer column line belongs to, and its place in the list. */
+    int leanToIndex(ColumnLine line) {
+        List<LeanTo> all = definition.leanTos();
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).side() == line.side() && all.get(i).firstFrame() == line.firstFrame())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The key that speaks of a column line's height. */
+    String heightKey(ColumnLine line) {
+        return line.leanTo() ? "leanTos[" + leanToIndex(line) + "]" : "eaveHeight";
+    }
+
+    Member column(ColumnLine line, int frame) {
+        Steel steel = definition.steelAt(frame, line.side());
+        return line.leanTo() ? steel.leanToColumn() : steel.column();
+    }
+
+    Member rafter(ColumnLine line, int frame) {
+        Side side = line.side();
+        return line.leanTo() ? definition.steelAt(frame, side).leanToRafter() : definition.rafterAt(frame, side);
+    }
+
+    BaseDesign base(ColumnLine line, int frame) {
+        return BaseDesign.of(
+                line.leanTo()
+                        ? definition.plates().leanToBase()
+                        : definition.plates().base(),
+                column(line, frame),
+                definition.anchor());
+    }
+
+    /** How far below the top of rafter steel the column's steel ends, square to the slope. */
+    double belowRoof(ColumnLine line, int frame) {
+        double cap = definition.plates().capThickness();
+        return butted() && !line.leanTo() ? cap : cap + rafter(line, frame).depth();
+    }
+
+    void error(String code, String key, String message, String remedy) {
+        add(Problem.error(code, where.apply(key), message, remedy));
+    }
+
+    void advice(String code, String key, String message, String remedy) {
+        add(Problem.advice(code, where.apply(key), message, remedy));
+    }
+
+    private void add(Problem problem) {
+        boolean known = found.stream()
+                .anyMatch(p -> p.code().equals(problem.code())
+                        && p.where().equals(problem.where())
+                        && p.severity() == problem.severity());
+        if (!known) {
+            found.add(problem);
+        }
+    }
+
+    /** Whole millimetres, as messages print them. */
+    static String mm(double length) {
+        return String.format(Locale.ROOT, "%.0f", length);
+    }
+}

@@ -1,0 +1,68 @@
+package org.baywright.render.dimension;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.baywright.render.paper.Face;
+
+/**
+ * A row whose words are broken into lines.
+ *
+ * @param cells the lines of each cell
+ */
+record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
+    SetRow {
+        cells = cells.stream().map(List::copyOf).toList();
+    }
+
+    static SetRow header(List<Column> columns, double[] widths) {
+        return wrapped(columns.stream().map(Column::title).toList(), widths, Row.Kind.BODY, Face.BOLD);
+    }
+
+    static SetRow of(Row row, List<Column> columns, double[] widths) {
+        double[] room = row.kind() == Row.Kind.HEADING
+                ? new double[] {Arrays.stream(widths).sum()}
+                : widths;
+        return wrapped(row.cells(), room, row.kind(), Table.face(row));
+    }
+
+    private static SetRow wrapped(List<String> cells, double[] widths, Row.Kind kind, Face face) {
+        List<List<String>> lines = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            lines.add(WrappedText.lines(cells.get(i), widths[i] - 2 * Table.PAD, Table.TEXT, face));
+        }
+        return new SetRow(lines, kind, face);
+    }
+
+    int lines() {
+        return Math.max(1, cells.stream().mapToInt(List::size).max().orElse(1));
+    }
+
+    double height() {
+        return height(lines());
+    }
+
+    static double height(int lines) {
+        return Drafting.line() + (lines - 1) * Drafting.LINE_PITCH * Table.TEXT + 2 * Table.LEAD;
+    }
+
+    /** The row itself, or when it is taller than a whole page, pieces that each fit. */
+    List<SetRow> pieces(double room) {
+        int most = 1;
+        while (height(most + 1) <= room) {
+            most++;
+        }
+        List<SetRow> pieces = new ArrayList<>();
+        for (int first = 0; first < lines(); first += most) {
+            pieces.add(lines(first, first + most));
+        }
+        return pieces;
+    }
+
+    private SetRow lines(int first, int end) {
+        List<List<String>> some = cells.stream()
+                .map(c -> c.subList(Math.min(first, c.size()), Math.min(end, c.size())))
+                .toList();
+        return new SetRow(some, kind, face);
+    }
+}

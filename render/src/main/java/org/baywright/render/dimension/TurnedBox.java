@@ -1,0 +1,86 @@
+package org.baywright.render.dimension;
+
+import java.util.List;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.render.mark.Bounds;
+import org.baywright.render.mark.Text;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * A convex patch of paper that is taken: usually the box of a text, turned with it.
+ *
+ * @param corners in turn; two corners make a line
+ */
+public record TurnedBox(List<Vec2> corners) {
+    /** What may touch without counting as overlap, mm. */
+    private static final double TOUCH = 1e-6;
+
+    /** Copies the corners. */
+    public TurnedBox {
+        corners = List.copyOf(corners);
+    }
+
+    /** The box of a text. */
+    public static TurnedBox of(Text text) {
+        return new TurnedBox(Bounds.corners(text));
+    }
+
+    /** An upright box. */
+    public static TurnedBox of(Envelope box) {
+        return upright(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+    }
+
+    /** An upright box from its lower left to its upper right corner. */
+    public static TurnedBox upright(double x0, double y0, double x1, double y1) {
+        return new TurnedBox(List.of(new Vec2(x0, y0), new Vec2(x1, y0), new Vec2(x1, y1), new Vec2(x0, y1)));
+    }
+
+    /** A line. */
+    static TurnedBox line(Vec2 a, Vec2 b) {
+        return new TurnedBox(List.of(a, b));
+    }
+
+    /** The upright box round this. */
+    public Envelope envelope() {
+        Envelope box = new Envelope();
+        corners.forEach(c -> box.expandToInclude(c.x(), c.y()));
+        return box;
+    }
+
+    /** True when the insides of the two share paper: no line square to a side parts them (separating axes). */
+    public boolean overlaps(TurnedBox other) {
+        return !partedBySideOf(this, other) && !partedBySideOf(other, this);
+    }
+
+    private static boolean partedBySideOf(TurnedBox sides, TurnedBox other) {
+        int n = sides.corners.size();
+        for (int i = 0; i < n; i++) {
+            Vec2 side = sides.corners.get((i + 1) % n).minus(sides.corners.get(i));
+            // A line also needs its own direction as an axis; for a box that is the next side's.
+            if (side.length() > 0 && (parts(side.left().unit(), sides, other) || parts(side.unit(), sides, other))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean parts(Vec2 axis, TurnedBox a, TurnedBox b) {
+        return a.most(axis) <= b.least(axis) + TOUCH || b.most(axis) <= a.least(axis) + TOUCH;
+    }
+
+    private double most(Vec2 axis) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Vec2 corner : corners) {
+            most = Math.max(most, corner.dot(axis));
+        }
+        return most;
+    }
+
+    private double least(Vec2 axis) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Vec2 corner : corners) {
+            least = Math.min(least, corner.dot(axis));
+        }
+        return least;
+    }
+}

@@ -1,0 +1,79 @@
+package org.baywright.render.sheet;
+
+import java.util.List;
+import org.baywright.model.definition.Anchor;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Shed;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.dimension.Paragraph;
+
+/** What a builder must know to set out base plates and anchors. */
+final class BaseNotes {
+    private BaseNotes() {}
+
+    /** Beside the set-out plan. */
+    static List<Paragraph> plan(Shed shed) {
+        return List.of(
+                Paragraph.heading("Setting out"),
+                Paragraph.bullet("Datum: where line A meets line 1, at the outside faces of the columns. Measure every"
+                        + " distance from it with one tape; do not add up bays."),
+                Paragraph.bullet("Running dimensions go to the middle of each base plate: half a column inside its"
+                        + " string line, so unlike columns on one line have unlike middles. Long dashes are string lines"
+                        + " on the outside faces of columns, not on plates."),
+                Paragraph.bullet("Both diagonals between string lines, " + diagonal(shed)
+                        + " for the whole main floor, must agree before drilling: within 5 mm where the"
+                        + " diagonal is up to 12 m, within 10 mm beyond (common practice)."),
+                Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
+                        + " the building, its depth along it; plates on the right-hand side are turned half round."),
+                Paragraph.bullet("Anchors within 3 mm in a group, within 6 mm from group to group (from memory)."));
+    }
+
+    private static String diagonal(Shed shed) {
+        return Figure.length(Math.hypot(shed.setOut().span(), shed.setOut().length()));
+    }
+
+    /** Beside the hole patterns. */
+    static List<Paragraph> anchors(Shed shed) {
+        Anchor anchor = shed.definition().anchor();
+        return List.of(
+                Paragraph.heading("Levels"),
+                Paragraph.bullet(levels(shed)),
+                Paragraph.bullet(
+                        "Pack level with steel at each anchor, then grout the full bed with non-shrink grout."),
+                Paragraph.heading("Anchors"),
+                Paragraph.bullet(shed.anchorHoles().size() + " chemical anchors " + anchor.size() + ": drill bit "
+                        + Figure.length(anchor.holeDiameter()) + ", embedment " + Figure.length(anchor.embedment())
+                        + " into the slab, concrete at least " + Figure.length(anchor.minimumConcrete())
+                        + " thick. Example figures of one product: enter your product's."),
+                Paragraph.bullet("Concrete edge at least " + Figure.length(anchor.minimumEdge())
+                        + " from the middle of a hole (product minimum); the full edge distance is 1.5 × embedment = "
+                        + Figure.length(1.5 * anchor.embedment())
+                        + ". Each pattern says what that makes from the column's face to the slab edge. Less is for the"
+                        + " engineer."),
+                Paragraph.bullet("Thicken the slab under every base plate, as the engineer sets; a floor slab alone is"
+                        + " thinner than most anchors ask."),
+                Paragraph.bullet(
+                        "Clean each hole as the product says before filling. Load nothing until cured; concrete"
+                                + " temperature governs, the cartridge label rules."),
+                Paragraph.heading("Before drilling"),
+                Paragraph.bullet("Find reinforcement and services first. If the bit meets a bar, stop: cut no bar, bend"
+                        + " no rod, ask the engineer."),
+                Paragraph.bullet("Drilling makes silica dust: on-tool extraction and a respirator, never sweep dry or"
+                        + " blow holes out in the open."),
+                Paragraph.heading("Patterns"),
+                Paragraph.bullet("Seen from above; outside of the building on the left, right-hand side turned half"
+                        + " round. Weld as the engineer sets."));
+    }
+
+    private static String levels(Shed shed) {
+        double grout = shed.definition().plates().groutGap();
+        String tops = String.join(
+                ", ",
+                shed.parts(PartKind.BASE_PLATE).stream()
+                        .map(p ->
+                                p.mark() + " " + Figure.level(grout + p.solid().axisLength()))
+                        .toList());
+        return "Finished floor FFL " + Figure.level(0) + "; underside of base plates " + Figure.level(grout) + " ("
+                + Figure.length(grout) + " grout); top of plate: " + tops + ".";
+    }
+}

@@ -1,0 +1,133 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.BillGroup;
+import org.baywright.render.dimension.Column;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.dimension.Row;
+import org.baywright.render.dimension.Table;
+
+/** The bill of materials among the drawings: every mark with its cuts, then what to buy. */
+final class BillSheets {
+    private static final List<Column> COLUMNS = List.of(
+            Column.words("Mark"),
+            Column.words("Part"),
+            Column.words("Section or plate, mm"),
+            Column.words("Grade and standard"),
+            Column.numbers("Qty"),
+            Column.numbers("Tip to tip, mm"),
+            Column.numbers("Long edge, mm"),
+            Column.numbers("Short edge, mm"),
+            Column.numbers("Saw cut A"),
+            Column.numbers("Saw cut B"),
+            Column.words("Cut form"),
+            Column.words("Long point"),
+            Column.numbers("Balance, mm"),
+            Column.words("Holes"),
+            Column.numbers("Each, kg"),
+            Column.numbers("All, kg"));
+
+    private BillSheets() {}
+
+    static List<Draft> of(Shed shed, Bill bill) {
+        SheetFlow flow = new SheetFlow();
+        flow.table(
+                "Members and plates by mark; saw cuts are degrees from square, balance is from end A",
+                schedule(shed, bill));
+        flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
+        flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
+        return flow.drafts("S8.", "Member and plate schedule");
+    }
+
+    /** One row a mark. */
+    static Table schedule(Shed shed, Bill bill) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.heading("Members"));
+        group(shed, true, rows);
+        rows.add(total("Members", shed, true, bill.mass(BillGroup.PIECES)));
+        rows.add(Row.heading("Plates"));
+        group(shed, false, rows);
+        rows.add(total("Plates", shed, false, bill.mass(BillGroup.PLATES)));
+        rows.add(total("All steel", quantity(shed, true) + quantity(shed, false), bill.steelMassKg()));
+        return new Table(COLUMNS, rows, SheetFrame.room().getWidth()).filling();
+    }
+
+    private static void group(Shed shed, boolean members, List<Row> rows) {
+        shed.parts().stream()
+                .filter(p -> p.kind().isMember() == members)
+                .map(p -> members ? member(p) : plate(p))
+                .forEach(rows::add);
+    }
+
+    private static Row member(Part part) {
+        return Row.of(
+                part.mark(),
+                part.kind().label(),
+                part.material().designation(),
+                part.material().grade(),
+                String.valueOf(part.quantity()),
+                Figure.length(part.stockLength()),
+                Figure.length(part.longEdge()),
+                Figure.length(part.shortEdge()),
+                Figure.angle(part.cutADeg()),
+                Figure.angle(part.cutBDeg()),
+                part.cutForm().name().toLowerCase(Locale.ROOT),
+                part.longPoint(),
+                Figure.length(part.centreOfGravity().x()),
+                "",
+                kg(part.massKg()),
+                kg(part.totalMassKg()));
+    }
+
+    private static Row plate(Part part) {
+        return Row.of(
+                part.mark(),
+                part.kind().label(),
+                OrderTables.plate(part.material().designation(), part.stockLength()),
+                part.material().grade(),
+                String.valueOf(part.quantity()),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                holes(part),
+                kg(part.massKg()),
+                kg(part.totalMassKg()));
+    }
+
+    private static String holes(Part part) {
+        return part.holes().isEmpty()
+                ? "none"
+                : part.holes().size() + " × Ø"
+                        + Figure.length(part.holes().get(0).diameter());
+    }
+
+    private static Row total(String words, Shed shed, boolean members, double massKg) {
+        return total(words, quantity(shed, members), massKg);
+    }
+
+    private static int quantity(Shed shed, boolean members) {
+        return shed.parts().stream()
+                .filter(p -> p.kind().isMember() == members)
+                .mapToInt(Part::quantity)
+                .sum();
+    }
+
+    private static Row total(String words, int quantity, double massKg) {
+        String pieces = String.valueOf(quantity);
+        return Row.total("", words, "", "", pieces, "", "", "", "", "", "", "", "", "", "", kg(massKg));
+    }
+
+    static String kg(double massKg) {
+        return String.format(Locale.ROOT, "%.1f", massKg);
+    }
+}

@@ -1,0 +1,63 @@
+package org.baywright.render.sheet;
+
+import java.util.List;
+
+/** Standing cautions: what no drawing and no list of ours goes out without. */
+final class Cautions {
+    /** On every sheet. */
+    static final String BAND =
+            "A licensed structural engineer must design and certify this building for its site. Local codes and consent"
+                    + " documents prevail. Verify all sizes on site before cutting. Do not scale. Millimetres; levels"
+                    + " from finished floor (FFL ±0). Grid lines A, B are the outside faces of columns; line 1 and the"
+                    + " last line are the outside faces of the end frames.";
+
+    /** On the cover. */
+    static final List<String> COVER = List.of(
+            "This set is a draft for discussion, council submission and pricing. It is not a design: sections, plates,"
+                    + " anchors and welds are starting values until a licensed structural engineer has set them for the"
+                    + " site.",
+            "Local codes, consent conditions and the engineer's documents prevail over these sheets. Do not build or"
+                    + " buy before consent.",
+            "Eave height is measured from finished floor to the top of rafter steel, projected to the outside face of"
+                    + " the column.",
+            "Span and length are out to out of columns. Interior frames stand on their grid lines; end frames stand"
+                    + " inside the end lines.",
+            "Measure the slab and both diagonals before cutting steel. A member longer than stock is never spliced"
+                    + " without the engineer's detail.",
+            "Lifting: know the mass, use rated gear, keep people from under the load, stop in wind. Brace and guy from"
+                    + " the first frame; do not release a column before its anchors are cured and tight.",
+            "Height: edge protection or lifting platform; no walking on unfixed sheets.",
+            "Drilling concrete makes silica dust: use on-tool extraction and a respirator, never sweep dry. Locate"
+                    + " reinforcement and buried services first.",
+            "Welding: ventilate, keep a fire watch, strip zinc before welding. Never galvanise a sealed hollow"
+                    + " section: vent and drain it.",
+            "Keep clear of overhead lines. Electrical work and earthing by a licensed electrician.");
+
+    /** Beside a section. */
+    static final List<String> FRAME = List.of(
+            "Sections, plates, anchors and welds are starting values, not a design: the engineer sets them for the site.",
+            "Welds: 6 mm fillet all round at base, cap, knee and apex plates, or as the engineer shows.",
+            "Heights are to the top and underside of rafter steel projected to the outside face of the column.",
+            "Masses are of bare steel from the model, without welds, bolts, zinc or rigging. Lift by rated gear only;"
+                    + " nobody under the load; stop in wind.",
+            "Brace and guy each frame before it is let go; anchors cured and tight first.");
+
+    /** On the order. */
+    static final String ORDER =
+            "Quantities are taken from the model and are for the buyer to verify. Order only from certified drawings."
+                    + " Ask for test certificates.";
+
+    /** Under the order's tables. */
+    static final List<String> ON_ORDERING = List.of(
+            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, and spare anchors. Order"
+                    + " is both together.",
+            "Bars come at mill length and are cut by the fabricator. Bars of other lengths in stock may cut with less"
+                    + " waste: ask before changing.",
+            "Plates are priced as cut and drilled; confirm hole sizes with the anchor product chosen.",
+            "Finish before fabrication, and whether to galvanise or paint afterwards, is the buyer's choice. A hollow"
+                    + " section to be galvanised needs vent and drain holes.",
+            "Adhesive, bolts, welding consumables and coatings are not in this order.",
+            "Bundles are heavy: state the mass of each lift, unload with rated gear, keep people from under the load.");
+
+    private Cautions() {}
+}

@@ -1,0 +1,161 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.SetOut;
+import org.baywright.render.dimension.Annotations;
+import org.baywright.render.dimension.GridLine;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.paper.Pen;
+import org.baywright.render.paper.Scale;
+import org.baywright.render.view.HiddenLines;
+import org.baywright.render.view.Item;
+import org.baywright.render.view.Projection;
+import org.baywright.render.view.ViewLine;
+import org.baywright.render.view.Window;
+import org.locationtech.jts.geom.Envelope;
+
+/** The four elevations on two sheets: the ends beside each other, the long sides above each other. */
+final class ElevationSheets {
+    private static final Margins END = new Margins(12, 54, 27, 4);
+    private static final Margins LONG = new Margins(12, 54, 32, 4);
+
+    /** How far the ground is drawn past the steel. */
+    private static final double GROUND = 800;
+
+    private final Shed shed;
+    private final SetOut setOut;
+    private final List<Item> items;
+    private final List<ViewLine> leftLines;
+    private final List<ViewLine> rightLines;
+
+    private ElevationSheets(Shed shed) {
+        this.shed = shed;
+        this.setOut = shed.setOut();
+        this.items = Steelwork.items(shed);
+        this.leftLines = HiddenLines.visible(items, Projection.leftSide());
+        this.rightLines = HiddenLines.visible(items, Projection.rightSide());
+    }
+
+    static List<Draft> of(Shed shed) {
+        ElevationSheets sheets = new ElevationSheets(shed);
+        List<Draft> drafts = new ArrayList<>(List.of(sheets.ends()));
+        drafts.addAll(sheets.sides());
+        return drafts;
+    }
+
+    private Draft ends() {
+        SheetBuilder sheet = new SheetBuilder("S3.1", "End elevations");
+        Envelope room = SheetFrame.room();
+        Envelope bounds = bounds(Projection.front());
+        boolean beside = larger(bounds, END, Cells.column(room, 0, 2), Cells.row(room, 0, 2));
+        for (int i = 0; i < 2; i++) {
+            Envelope cell = beside ? Cells.column(room, i, 2) : Cells.row(room, i, 2);
+            end(sheet, i == 0 ? Projection.front() : Projection.rear(), i == 0 ? 1 : setOut.frames(), cell);
+        }
+        return sheet.build();
+    }
+
+    /** Whether a view is drawn at least as large in the first cell as in the second. */
+    private static boolean larger(Envelope bounds, Margins margins, Envelope first, Envelope second) {
+        Scale inFirst = PlacedView.fitting(first, bounds, margins);
+        return inFirst.n() <= PlacedView.fitting(second, bounds, margins).n();
+    }
+
+    private Envelope bounds(Projection projection) {
+        Envelope bounds = Steelwork.bounds(items, projection);
+        bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
+        bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
+        return bounds;
+    }
+
+    private void end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
+        String name = (frame == 1 ? "FRONT" : "REAR") + " ELEVATION, LINE " + frame;
+        PlacedView view = drawn(sheet, name, cell, HiddenLines.visible(items, projection), bounds(projection), END);
+        List<GridLine> grid = setOut.columnLines().stream()
+                .map(l -> new GridLine(l.letter(), across(projection, l.x())))
+                .toList();
+        Annotations annotate = view.annotate();
+        annotate.chainBelow(grid.stream().map(GridLine::at).toList(), 0);
+        annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
+        annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
+        Pitches.mark(shed, view, line -> true, x -> across(projection, x));
+    }
+
+    private static double across(Projection projection, double x) {
+        return projection.flat(new Vec3(x, 0, 0)).x();
+    }
+
+    /** Both sides on one sheet while that can be read, else strips of each, one under the other. */
+    private List<Draft> sides() {
+        Envelope room = SheetFrame.room();
+        Envelope bounds = bounds(Projection.rightSide());
+        double beyond = Math.max(-bounds.getMinX(), bounds.getMaxX() - setOut.length());
+        double tall = bounds.getHeight();
+        if (!strips(beyond, tall, Cells.row(room, 0, 2)).parted()) {
+            SheetBuilder sheet = new SheetBuilder("S3.2", "Side elevations");
+            Strip whole = new Strip(1, setOut.frames(), 0, room);
+            side(sheet, Side.LEFT, whole.in(Cells.row(room, 0, 2)), beyond);
+            side(sheet, Side.RIGHT, whole.in(Cells.row(room, 1, 2)), beyond);
+            return List.of(sheet.build());
+        }
+        Strips strips = strips(beyond, tall, room);
+        List<Draft> drafts = new ArrayList<>();
+        for (Side side : Side.values()) {
+            String name = side == Side.LEFT ? "Left side elevation" : "Right side elevation";
+            for (int i = 0; i < strips.sheets(); i++) {
+                SheetBuilder sheet = new SheetBuilder("S3." + (drafts.size() + 2), name);
+                strips.on(i).forEach(strip -> side(sheet, side, strip, beyond));
+                drafts.add(sheet.build());
+            }
+        }
+        return drafts;
+    }
+
+    private Strips strips(double beyond, double tall, Envelope room) {
+        return Strips.of(setOut.frameLines(), beyond, tall, room, LONG);
+    }
+
+    private void side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
+        Projection projection = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
+        boolean whole = strip.firstFrame() == 1 && strip.lastFrame() == setOut.frames();
+        String name = side + " SIDE ELEVATION, LINE " + setOut.main(side).letter()
+                + (whole ? "" : ", FRAMES " + strip.firstFrame() + " TO " + strip.lastFrame());
+        double first = along(projection, setOut.frameLine(strip.firstFrame()));
+        double last = along(projection, setOut.frameLine(strip.lastFrame()));
+        Envelope window = bounds(projection);
+        window = new Envelope(
+                Math.min(first, last) - beyond, Math.max(first, last) + beyond, window.getMinY(), window.getMaxY());
+        PlacedView view = drawn(sheet, name, strip.cell(), seen(side), window, LONG);
+        List<GridLine> grid = IntStream.rangeClosed(strip.firstFrame(), strip.lastFrame())
+                .mapToObj(f -> new GridLine(String.valueOf(f), along(projection, setOut.frameLine(f))))
+                .toList();
+        Annotations annotate = view.annotate();
+        annotate.chainWithOverall(
+                org.baywright.render.dimension.Side.BELOW,
+                grid.stream().map(g -> new Vec2(g.at(), 0)).toList());
+        annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
+        annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.side() == side));
+    }
+
+    private static double along(Projection projection, double y) {
+        return projection.flat(new Vec3(0, y, 0)).x();
+    }
+
+    private List<ViewLine> seen(Side side) {
+        return side == Side.LEFT ? leftLines : rightLines;
+    }
+
+    private PlacedView drawn(
+            SheetBuilder sheet, String name, Envelope cell, List<ViewLine> lines, Envelope bounds, Margins margins) {
+        PlacedView view = sheet.view(name, cell, bounds, margins);
+        view.draw(Window.cut(lines, bounds), Pen.VISIBLE, Layer.STEEL);
+        view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
+        return view;
+    }
+}

@@ -1,0 +1,122 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.baywright.model.definition.Member;
+import org.baywright.model.definition.RoofShape;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Steel;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.SetOut;
+
+/**
+ * A joint of a frame that is shown close up.
+ *
+ * @param title of the detail
+ * @param centre in the view from the front, mm
+ * @param reach half of what must be seen, mm
+ * @param line the column line it is at
+ * @param kinds the parts that are named on it
+ */
+record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<PartKind> kinds) {
+    /** The joints of a frame that differ, from the outside in. */
+    static List<Joint> of(Shed shed, int frame) {
+        SetOut setOut = shed.setOut();
+        boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
+        List<Joint> joints = new ArrayList<>();
+        ColumnLine left = setOut.main(Side.LEFT);
+        ColumnLine right = setOut.main(Side.RIGHT);
+        boolean alike = gable && marks(shed, frame, Side.LEFT).equals(marks(shed, frame, Side.RIGHT));
+        joints.add(knee(shed, left, frame));
+        if (!alike) {
+            joints.add(knee(shed, right, frame));
+        }
+        if (gable) {
+            joints.add(apex(shed, frame));
+        }
+        setOut.leanTos().stream().filter(l -> l.has(frame)).forEach(l -> joints.add(leanTo(shed, l, frame)));
+        setOut.leanTos().stream().filter(l -> l.has(frame)).forEach(l -> joints.add(knee(shed, l, frame)));
+        joints.add(base(shed, left, frame));
+        return joints;
+    }
+
+    /** The marks of the main frame on one side; alike on both, one knee stands for two. */
+    private static Set<String> marks(Shed shed, int frame, Side side) {
+        return Stream.of(PartKind.COLUMN, PartKind.RAFTER, PartKind.CAP_PLATE, PartKind.KNEE_PLATE)
+                .flatMap(kind -> shed.parts(kind).stream())
+                .filter(part -> part.places().stream().anyMatch(p -> p.frame() == frame && p.side() == side))
+                .map(Part::mark)
+                .collect(Collectors.toSet());
+    }
+
+    private static Member column(Shed shed, ColumnLine line, int frame) {
+        Steel steel = shed.definition().steelAt(frame, line.side());
+        return line.leanTo() ? steel.leanToColumn() : steel.column();
+    }
+
+    private static Member rafter(Shed shed, ColumnLine line, int frame) {
+        return line.leanTo()
+                ? shed.definition().steelAt(frame, line.side()).leanToRafter()
+                : shed.definition().rafterAt(frame, line.side());
+    }
+
+    private static Joint knee(Shed shed, ColumnLine line, int frame) {
+        double column = column(shed, line, frame).depth();
+        double rafter = rafter(shed, line, frame).depth();
+        Vec2 centre = new Vec2(line.x() + line.inward() * column / 2, line.eaveHeight() - rafter);
+        List<PartKind> kinds = line.leanTo()
+                ? List.of(PartKind.LEAN_TO_COLUMN, PartKind.LEAN_TO_RAFTER, PartKind.CAP_PLATE)
+                : List.of(PartKind.COLUMN, PartKind.RAFTER, PartKind.CAP_PLATE, PartKind.KNEE_PLATE);
+        return new Joint(
+                (line.leanTo() ? "EAVE, LINE " : "KNEE, LINE ") + line.letter(),
+                centre,
+                1.5 * Math.max(column, rafter),
+                line,
+                kinds);
+    }
+
+    private static Joint apex(Shed shed, int frame) {
+        ColumnLine left = shed.setOut().main(Side.LEFT);
+        double rafter = rafter(shed, left, frame).depth();
+        Vec2 centre = new Vec2(
+                shed.setOut().span() / 2,
+                shed.setOut().apexHeight() - left.roof().plumb(rafter) / 2);
+        return new Joint("APEX", centre, 1.5 * rafter, left, List.of(PartKind.RAFTER, PartKind.APEX_PLATE));
+    }
+
+    private static Joint leanTo(Shed shed, ColumnLine line, int frame) {
+        ColumnLine main = shed.setOut().main(line.side());
+        double rafter = rafter(shed, line, frame).depth();
+        double column = column(shed, main, frame).depth();
+        Vec2 centre = new Vec2(main.x(), line.roof().heightAt(main.x()) - rafter / 2);
+        return new Joint(
+                "LEAN-TO, LINE " + main.letter(),
+                centre,
+                1.5 * Math.max(column, rafter),
+                line,
+                List.of(PartKind.COLUMN, PartKind.LEAN_TO_RAFTER, PartKind.LEAN_TO_PLATE));
+    }
+
+    private static Joint base(Shed shed, ColumnLine line, int frame) {
+        double column = column(shed, line, frame).depth();
+        double depth = shed.definition().anchor().embedment();
+        Vec2 centre = new Vec2(line.x() + line.inward() * column / 2, -depth / 4);
+        return new Joint(
+                "BASE, LINE " + line.letter(),
+                centre,
+                Math.max(1.6 * column, depth + 60),
+                line,
+                List.of(PartKind.COLUMN, PartKind.BASE_PLATE));
+    }
+
+    boolean isBase() {
+        return kinds.contains(PartKind.BASE_PLATE);
+    }
+}

@@ -1,0 +1,134 @@
+package org.baywright.render.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.baywright.model.definition.Anchor;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Shed;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Stroke;
+import org.baywright.render.paper.Pen;
+import org.baywright.render.paper.Scale;
+import org.baywright.render.view.ViewLine;
+import org.baywright.render.view.Window;
+import org.locationtech.jts.geom.Envelope;
+
+/** One joint close up in its cell: the frame's own lines, cut off by a thin border, with its parts named. */
+final class JointDetail {
+    private static final Margins MARGINS = new Margins(5, 5, 3, 4);
+    private static final Margins BASE_MARGINS = new Margins(5, 17, 12, 4);
+
+    private final Shed shed;
+    private final FrameView frame;
+    private final Joint joint;
+
+    private JointDetail(Shed shed, FrameView frame, Joint joint) {
+        this.shed = shed;
+        this.frame = frame;
+        this.joint = joint;
+    }
+
+    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell) {
+        new JointDetail(frame.shed(), frame, joint).draw(sheet, cell);
+    }
+
+    private void draw(SheetBuilder sheet, Envelope cell) {
+        Margins margins = joint.isBase() ? BASE_MARGINS : MARGINS;
+        Envelope paper = margins.within(cell);
+        double width = paper.getWidth();
+        double height = paper.getHeight() - PlacedView.FOOT;
+        Scale scale = Scale.fitting(2 * joint.reach(), 2 * joint.reach(), width, height);
+        Envelope window = new Envelope(
+                joint.centre().x() - width * scale.n() / 2,
+                joint.centre().x() + width * scale.n() / 2,
+                joint.centre().y() - height * scale.n() / 2,
+                joint.centre().y() + height * scale.n() / 2);
+        PlacedView view = sheet.view(joint.title(), cell, window, margins, scale);
+        view.draw(List.of(border(view.box())));
+        view.draw(Window.cut(frame.lines(), window), Pen.OUTLINE, Layer.STEEL);
+        if (joint.isBase()) {
+            base(view, window);
+        }
+        names(view, window);
+    }
+
+    private static Stroke border(Envelope box) {
+        return SheetFrame.box(box, Pen.DIMENSION);
+    }
+
+    /** Names each mark of the joint once, at the middle of what is seen of it. */
+    private void names(PlacedView view, Envelope window) {
+        joint.kinds().stream()
+                .flatMap(kind -> frame.distinct(kind).stream())
+                .map(FrameView.Standing::part)
+                .forEach(part -> middle(part, window).ifPresent(at -> name(view, part, at)));
+    }
+
+    private void name(PlacedView view, Part part, Vec2 at) {
+        if (part.kind().isMember()) {
+            view.annotate().mark(at, FrameView.words(part));
+        } else {
+            view.annotate().note(at, FrameView.words(part));
+        }
+    }
+
+    /** At the ridge both rafters may have one mark; the left one is named. */
+    private Envelope named(Part part, Envelope window) {
+        boolean ridge = joint.kinds().contains(PartKind.APEX_PLATE) && part.kind() == PartKind.RAFTER;
+        double right = ridge ? joint.centre().x() : window.getMaxX();
+        return new Envelope(window.getMinX(), right, window.getMinY(), window.getMaxY());
+    }
+
+    private Optional<Vec2> middle(Part part, Envelope window) {
+        List<ViewLine> own =
+                frame.lines().stream().filter(l -> l.part().equals(part.mark())).toList();
+        Envelope seen = new Envelope();
+        for (ViewLine line : Window.cut(own, named(part, window))) {
+            seen.expandToInclude(line.from().x(), line.from().y());
+            seen.expandToInclude(line.to().x(), line.to().y());
+        }
+        return seen.isNull() ? Optional.empty() : Optional.of(new Vec2(seen.centre().x, seen.centre().y));
+    }
+
+    /** The floor, the string line, the anchors, and the sizes that set the plate. */
+    private void base(PlacedView view, Envelope window) {
+        view.draw(Window.cut(frame.anchors(), window), Pen.VISIBLE, Layer.ANCHOR);
+        view.line(new Vec2(window.getMinX(), 0), new Vec2(window.getMaxX(), 0), Pen.CUT, Layer.GROUND);
+        double x = joint.line().x();
+        view.line(new Vec2(x, window.getMinY()), new Vec2(x, window.getMaxY()), Pen.STRING, Layer.GRID);
+        Anchor anchor = shed.definition().anchor();
+        FrameView.Standing plate = frame.standing(PartKind.BASE_PLATE).stream()
+                .filter(s -> Math.abs(s.middle().x() - joint.centre().x()) < 1)
+                .findFirst()
+                .orElseThrow();
+        double grout = shed.definition().plates().groutGap();
+        double top = grout + plate.part().solid().axisLength();
+        double half = plate.part().solid().profile().depth() / 2;
+        double centre = joint.centre().x();
+        List<Double> across = Stream.concat(
+                        Stream.of(centre - half, centre + half, x),
+                        plate.part().holes().stream().map(h -> centre + h.at().x()))
+                .distinct()
+                .sorted()
+                .toList();
+        view.annotate().chainBelow(across, 0);
+        view.annotate()
+                .chainRight(
+                        Stream.of(-anchor.embedment(), 0.0, grout, top)
+                                .distinct()
+                                .toList(),
+                        centre + half);
+        view.annotate().note(new Vec2(centre - half + 35, -anchor.embedment() / 2), anchorWords(anchor));
+    }
+
+    private static String[] anchorWords(Anchor anchor) {
+        return new String[] {
+            anchor.size() + " chemical anchor",
+            "hole \u2300" + Figure.length(anchor.holeDiameter()) + " x " + Figure.length(anchor.embedment())
+        };
+    }
+}

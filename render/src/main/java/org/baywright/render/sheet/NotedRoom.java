@@ -1,0 +1,61 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.mark.Mark;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * A sheet's room parted between views and notes: notes stand in a column on the right, or in columns along the foot when
+ * that leaves the views larger.
+ *
+ * @param strips of the views, in what the notes leave
+ * @param notes placed
+ */
+record NotedRoom(Strips strips, List<Mark> notes) {
+    private static final double COLUMN = 78;
+    private static final double GAP = 6;
+    private static final int FOOT_COLUMNS = 3;
+
+    /** Copies the list. */
+    NotedRoom {
+        notes = List.copyOf(notes);
+    }
+
+    /** The better of the two ways. */
+    static NotedRoom of(List<Paragraph> words, Function<Envelope, Strips> layout) {
+        NotedRoom foot = foot(words, layout);
+        NotedRoom column = column(words, layout);
+        return foot.strips.betterThan(column.strips) ? foot : column;
+    }
+
+    private static NotedRoom column(List<Paragraph> words, Function<Envelope, Strips> layout) {
+        Envelope room = SheetFrame.room();
+        double x = room.getMaxX() - COLUMN;
+        Envelope left = new Envelope(room.getMinX(), x - GAP, room.getMinY(), room.getMaxY());
+        List<Mark> notes = Notes.of(words, COLUMN).draw(new Vec2(x, room.getMaxY() - GAP));
+        return new NotedRoom(layout.apply(left), notes);
+    }
+
+    private static NotedRoom foot(List<Paragraph> words, Function<Envelope, Strips> layout) {
+        Envelope room = SheetFrame.room();
+        double step = room.getWidth() / FOOT_COLUMNS;
+        Notes all = Notes.of(words, step - GAP);
+        double height = all.height() / FOOT_COLUMNS;
+        while (all.columns(height).size() > FOOT_COLUMNS) {
+            height += 1;
+        }
+        double top = room.getMinY() + height;
+        List<Mark> marks = new ArrayList<>();
+        List<Notes> columns = all.columns(height);
+        for (int i = 0; i < columns.size(); i++) {
+            marks.addAll(columns.get(i).draw(new Vec2(room.getMinX() + 2 + i * step, top)));
+        }
+        Envelope above = new Envelope(room.getMinX(), room.getMaxX(), top + 2, room.getMaxY());
+        return new NotedRoom(layout.apply(above), marks);
+    }
+}

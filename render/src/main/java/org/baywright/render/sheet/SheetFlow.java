@@ -1,0 +1,88 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Table;
+import org.baywright.render.dimension.TablePart;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Mark;
+import org.baywright.render.mark.Text;
+import org.baywright.render.paper.Face;
+import org.baywright.render.paper.Lettering;
+import org.locationtech.jts.geom.Envelope;
+
+/** Tables and notes under each other, running on over as many sheets as they need. */
+final class SheetFlow {
+    private static final double TITLE = 3.5;
+
+    /** From the top of a table's title to the table. */
+    private static final double HEAD = Lettering.ascent(TITLE, Face.BOLD) + 3;
+
+    private static final double GAP = 8;
+
+    /** A table is begun low on a sheet only when this much of it still fits. */
+    private static final double LEAST = 60;
+
+    private final Envelope room = SheetFrame.room();
+    private final List<List<Mark>> sheets = new ArrayList<>();
+    private double top;
+
+    SheetFlow() {
+        turn();
+    }
+
+    private void turn() {
+        sheets.add(new ArrayList<>());
+        top = room.getMaxY();
+    }
+
+    private double left() {
+        return top - room.getMinY();
+    }
+
+    /** A table under its title; parts on further sheets say that they go on. */
+    void table(String title, Table table) {
+        double full = room.getHeight() - HEAD;
+        boolean fits = table.pages(1e6).get(0).height() <= left() - HEAD;
+        if (!fits && left() < LEAST) {
+            turn();
+        }
+        List<TablePart> parts = table.pages(left() - HEAD, full);
+        for (int i = 0; i < parts.size(); i++) {
+            if (i > 0) {
+                turn();
+            }
+            part(i == 0 ? title : title + ", continued", parts.get(i));
+        }
+    }
+
+    private void part(String title, TablePart part) {
+        Vec2 at = new Vec2(room.getMinX(), top - Lettering.ascent(TITLE, Face.BOLD));
+        marks().add(new Text(title, at, TITLE, Text.Align.LEFT, 0, Face.BOLD, Layer.TABLE, ""));
+        marks().addAll(part.draw(new Vec2(room.getMinX(), top - HEAD)));
+        top -= HEAD + part.height() + GAP;
+    }
+
+    /** Notes as wide as they ask. */
+    void notes(Notes notes) {
+        if (left() < notes.height()) {
+            turn();
+        }
+        marks().addAll(notes.draw(new Vec2(room.getMinX(), top)));
+        top -= notes.height() + GAP;
+    }
+
+    private List<Mark> marks() {
+        return sheets.get(sheets.size() - 1);
+    }
+
+    /** The sheets as drafts, numbered on from one after the letters of the series. */
+    List<Draft> drafts(String series, String title) {
+        return IntStream.range(0, sheets.size())
+                .mapToObj(i -> new Draft(series + (i + 1), title, "none", sheets.get(i), List.of()))
+                .toList();
+    }
+}

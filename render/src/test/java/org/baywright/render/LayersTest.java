@@ -1,0 +1,47 @@
+package org.baywright.render;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures;
+import java.util.List;
+
+/** Each package imports only those above it, and only the writers know a file format. */
+@AnalyzeClasses(packages = "org.baywright.render", importOptions = ImportOption.DoNotIncludeTests.class)
+class LayersTest {
+    private static final List<String> DOWNWARD = List.of("paper", "mark", "view", "dimension", "sheet", "output");
+
+    @ArchTest
+    static final ArchRule PACKAGES_LOOK_ONLY_UP = downward();
+
+    @ArchTest
+    static final ArchRule NO_CYCLES =
+            slices().matching("org.baywright.render.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule ONLY_THE_WRITERS_KNOW_PDF = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.baywright.render.output..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.xmpbox..");
+
+    private static ArchRule downward() {
+        Architectures.LayeredArchitecture layers =
+                Architectures.layeredArchitecture().consideringOnlyDependenciesInLayers();
+        for (String name : DOWNWARD) {
+            layers = layers.layer(name).definedBy("org.baywright.render." + name + "..");
+        }
+        for (int i = 0; i < DOWNWARD.size(); i++) {
+            String[] below = DOWNWARD.subList(i + 1, DOWNWARD.size()).toArray(String[]::new);
+            layers = below.length == 0
+                    ? layers.whereLayer(DOWNWARD.get(i)).mayNotBeAccessedByAnyLayer()
+                    : layers.whereLayer(DOWNWARD.get(i)).mayOnlyBeAccessedByLayers(below);
+        }
+        return layers;
+    }
+}
