@@ -254,6 +254,15 @@ class CutterTest {
     }
 
     @Test
+    void shedListsAreProven() {
+        for (int seed = 0; seed < 20; seed++) {
+            CuttingPlan plan = Cutter.plan(Instances.shed(seed), AMPLE);
+            PlanChecks.isRight(plan);
+            assertTrue(plan.proven(), "shed " + seed);
+        }
+    }
+
+    @Test
     void plantedPackingsAreFound() {
         for (int seed = 0; seed < 3; seed++) {
             Instances.Instance triplets = Instances.triplets(40, 1000, seed);
