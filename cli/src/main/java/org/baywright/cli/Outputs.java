@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.baywright.model.parts.Shed;
@@ -27,6 +28,12 @@ record Outputs(Shed shed, Bill bill) {
     /** All sheets in one file. */
     static final String DRAWINGS = "drawings.pdf";
 
+    /** The parts behind all documents. */
+    static final String PARTS = "parts.csv";
+
+    /** What is made from the parts, and so goes out of date with them. */
+    static final List<String> DOCUMENTS = List.of(DRAWINGS, "order.pdf", "bill-of-materials.csv");
+
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
 
     Outputs(Shed shed) {
@@ -36,7 +43,7 @@ record Outputs(Shed shed, Bill bill) {
     /** What every writing command leaves: the parts and the headline figures. */
     Map<String, Content> data() {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("parts.csv", text(out -> PartsTable.write(shed, out)));
+        files.put(PARTS, text(out -> PartsTable.write(shed, out)));
         files.put("summary.json", text(out -> JsonWriter.write(Summary.of(shed).figures(), out)));
         return files;
     }

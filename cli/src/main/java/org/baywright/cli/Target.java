@@ -1,7 +1,10 @@
 package org.baywright.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +20,24 @@ final class Target {
     void write(Map<String, OutputFolder.Content> files) throws IOException {
         boolean drawn = files.containsKey(Outputs.DRAWINGS);
         OutputFolder.write(folder, files, name -> drawn && Outputs.isSheet(name));
+    }
+
+    /**
+     * The drawings or orders of an earlier run that this one leaves, when they were made from other parts.
+     *
+     * @param files what is about to be written
+     */
+    List<String> outdated(Map<String, OutputFolder.Content> files) throws IOException {
+        Path parts = folder.resolve(Outputs.PARTS);
+        if (!Files.isRegularFile(parts)) {
+            return List.of();
+        }
+        ByteArrayOutputStream now = new ByteArrayOutputStream();
+        files.get(Outputs.PARTS).writeTo(now);
+        boolean same = Arrays.equals(now.toByteArray(), Files.readAllBytes(parts));
+        return Outputs.DOCUMENTS.stream()
+                .filter(name -> !same && !files.containsKey(name) && Files.exists(folder.resolve(name)))
+                .toList();
     }
 
     /** The files by their paths. */

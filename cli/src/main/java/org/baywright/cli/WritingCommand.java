@@ -2,6 +2,7 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.output.OutputFolder;
@@ -20,9 +21,13 @@ abstract class WritingCommand extends ShedCommand {
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));
         files.putAll(outputs.data());
         progress.say("writing");
+        List<String> outdated = target.outdated(files);
         target.write(files);
         progress.done();
         target.names(files.keySet()).forEach(out()::println);
+        target.names(outdated)
+                .forEach(name -> err().println("advice: " + name
+                        + " is of an earlier definition and no longer agrees; write it anew with make"));
     }
 
     /** The command's own files. */

@@ -46,7 +46,7 @@ record ColumnMaker(
         Placement at = Placement.of(foot().plus(new Vec3(0, 0, base.thickness())), Vec3.UP, inward());
         Plane top = at.toLocal(line.roof().plane().shifted(-below));
         Solid solid = new Solid(member.profile(), new Plane(new Vec3(-1, 0, 0), 0), top);
-        return new Piece(kind, new Material.Bar(member.section()), solid, List.of(), place(at));
+        return new Piece(kind, new Material.Bar(member.section(), member.turned()), solid, List.of(), place(at));
     }
 
     /** The base plate. */
@@ -77,12 +77,13 @@ record ColumnMaker(
         return cap(thickness, rafterDepth, start, length, width, (low + high) / 2);
     }
 
-    /** A cap that closes a butted column: nothing of it stands past the column's faces. */
+    /** A cap that closes a butted column, in whole millimetres: nothing of it stands past the column's faces. */
     Piece closingCap(double thickness) {
         double rise = line.riseInward();
         double from = plumbGuard(thickness);
         double to = line.roof().plumb(member.depth()) + Math.min(0, thickness * rise);
-        return cap(thickness, 0, from, to - from, member.width(), middle);
+        double length = Math.floor(to - from);
+        return cap(thickness, 0, (from + to - length) / 2, length, member.width(), middle);
     }
 
     /** How far up the slope a cap starts so that its top corner, square to the slope, stays inside the face. */

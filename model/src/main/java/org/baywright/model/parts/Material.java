@@ -8,17 +8,31 @@ public sealed interface Material {
     /** As it is ordered, such as {@code SHS 100x100x5} or {@code PL 16x240}. */
     String designation();
 
+    /** As drawings and schedules name it, saying when it stands turned. */
+    default String description() {
+        return designation();
+    }
+
     /** Grade and product standard. */
     String grade();
 
     /** Painted surface of a part cut from it, m², given its length along the bar or plate. */
     double surfaceM2(double lengthMm);
 
-    /** A bar of rolled or formed section. */
-    record Bar(Section section) implements Material {
+    /**
+     * A bar of rolled or formed section.
+     *
+     * @param turned true when its second dimension lies in the plane of the frame
+     */
+    record Bar(Section section, boolean turned) implements Material {
         @Override
         public String designation() {
             return section.designation();
+        }
+
+        @Override
+        public String description() {
+            return designation() + (turned ? " turned" : "");
         }
 
         @Override

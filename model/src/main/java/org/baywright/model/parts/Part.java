@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Profile;
@@ -81,6 +82,17 @@ public record Part(String mark, PartKind kind, Material material, Solid solid, L
     /** Painted surface of one, m². */
     public double surfaceM2() {
         return material.surfaceM2(kind.isMember() ? solid.axisLength() : longerSide());
+    }
+
+    /** Between the outer hole lines, the plate's depth by its width, such as {@code 120 x 160}; empty without holes. */
+    public String holeGauges() {
+        return holes.isEmpty() ? "" : gauge(h -> h.at().x()) + " x " + gauge(h -> h.at().y());
+    }
+
+    private String gauge(ToDoubleFunction<Hole> place) {
+        var span = holes.stream().mapToDouble(place).summaryStatistics();
+        double gauge = Tolerance.fabricated(span.getMax() - span.getMin());
+        return gauge == Math.rint(gauge) ? String.valueOf(Math.round(gauge)) : String.valueOf(gauge);
     }
 
     /** Centre of gravity in the part's own axes: along from the marked end, depth, width. */

@@ -31,7 +31,12 @@ record RafterMaker(PartKind kind, Member member, RoofLine roof, double middle, i
         Plane start = at.toLocal(Plane.through(new Vec3(low, 0, 0), level.negated()));
         Plane end = at.toLocal(Plane.through(new Vec3(high, 0, 0), level));
         Solid solid = new Solid(member.profile(), start, end);
-        return new Piece(kind, new Material.Bar(member.section()), solid, List.of(), new Place(at, frame, side));
+        return new Piece(
+                kind,
+                new Material.Bar(member.section(), member.turned()),
+                solid,
+                List.of(),
+                new Place(at, frame, side));
     }
 
     /** A plain plate on the rafter's end, from the face it meets to the rafter. */

@@ -39,7 +39,7 @@ public record Bill(List<BillLine> lines) {
         return part.holes().isEmpty()
                 ? ""
                 : ", " + part.holes().size() + " holes "
-                        + Math.round(part.holes().get(0).diameter());
+                        + Math.round(part.holes().get(0).diameter()) + " at " + part.holeGauges();
     }
 
     /** The lines of one group. */

@@ -21,6 +21,9 @@ public final class LabelField {
     /** Room kept between the frame line and any text. */
     private static final double INSIDE_FRAME = 1;
 
+    /** Lines stop this far before and after text that lies on them; a dash must not read as a minus. */
+    private static final double CLEAR_OF_LINES = 1;
+
     private final Envelope frame;
     private final Taken words = new Taken();
     private final Taken obstacles = new Taken();
@@ -162,7 +165,7 @@ public final class LabelField {
         for (Text text : texts) {
             TurnedBox box = TurnedBox.of(text);
             if (onLines(box)) {
-                marks.add(new Fill(List.of(box.corners()), 1, Layer.LABEL, ""));
+                marks.add(new Fill(List.of(box.longer(CLEAR_OF_LINES).corners()), 1, Layer.LABEL, ""));
             }
         }
         marks.addAll(texts);

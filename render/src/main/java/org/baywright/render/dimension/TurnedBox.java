@@ -40,6 +40,16 @@ public record TurnedBox(List<Vec2> corners) {
         return new TurnedBox(List.of(a, b));
     }
 
+    /** The box made longer at both ends of its reading direction. */
+    TurnedBox longer(double by) {
+        Vec2 step = corners.get(1).minus(corners.get(0)).unit().times(by);
+        return new TurnedBox(List.of(
+                corners.get(0).minus(step),
+                corners.get(1).plus(step),
+                corners.get(2).plus(step),
+                corners.get(3).minus(step)));
+    }
+
     /** The upright box round this. */
     public Envelope envelope() {
         Envelope box = new Envelope();

@@ -3,11 +3,14 @@ package org.baywright.render.output;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
@@ -186,8 +189,18 @@ public final class OutputFolder {
         }
     }
 
+    private static String inWords(FileSystemException e) {
+        if (e instanceof FileAlreadyExistsException) {
+            return "it is a file, not a folder";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "no such folder can be made there";
+        }
+        return e instanceof AccessDeniedException ? "not allowed" : "the system refused";
+    }
+
     private static String reason(FileSystemException e) {
-        String why = e.getReason() == null ? e.getClass().getSimpleName() : e.getReason();
+        String why = e.getReason() == null ? inWords(e) : e.getReason();
         return e.getFile() == null ? why : e.getFile() + ": " + why;
     }
 }

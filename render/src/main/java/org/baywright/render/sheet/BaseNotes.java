@@ -25,7 +25,8 @@ final class BaseNotes {
                         + " diagonal is up to 12 m, within 10 mm beyond (common practice)."),
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
                         + " the building, its depth along it; plates on the right-hand side are turned half round."),
-                Paragraph.bullet("Anchors within 3 mm in a group, within 6 mm from group to group (from memory)."));
+                Paragraph.bullet(
+                        "Anchors within 3 mm in a group, within 6 mm from group to group; the engineer's figures rule."));
     }
 
     private static String diagonal(Shed shed) {

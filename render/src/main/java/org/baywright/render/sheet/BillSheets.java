@@ -68,7 +68,7 @@ final class BillSheets {
         return Row.of(
                 part.mark(),
                 part.kind().label(),
-                part.material().designation(),
+                part.material().description(),
                 part.material().grade(),
                 String.valueOf(part.quantity()),
                 Figure.length(part.stockLength()),
@@ -108,7 +108,7 @@ final class BillSheets {
         return part.holes().isEmpty()
                 ? "none"
                 : part.holes().size() + " × Ø"
-                        + Figure.length(part.holes().get(0).diameter());
+                        + Figure.length(part.holes().get(0).diameter()) + " at " + part.holeGauges();
     }
 
     private static Row total(String words, Shed shed, boolean members, double massKg) {

@@ -4,6 +4,10 @@ import java.util.List;
 
 /** Standing cautions: what no drawing and no list of ours goes out without. */
 final class Cautions {
+    /** Common practice, no source. */
+    private static final String WELDS =
+            "Welds: 6 mm fillet all round at base, cap, knee, apex and lean-to plates, or as the engineer shows.";
+
     /** On every sheet. */
     static final String BAND =
             "A licensed structural engineer must design and certify this building for its site. Local codes and consent"
@@ -24,6 +28,7 @@ final class Cautions {
                     + " inside the end lines.",
             "Measure the slab and both diagonals before cutting steel. A member longer than stock is never spliced"
                     + " without the engineer's detail.",
+            WELDS,
             "Lifting: know the mass, use rated gear, keep people from under the load, stop in wind. Brace and guy from"
                     + " the first frame; do not release a column before its anchors are cured and tight.",
             "Height: edge protection or lifting platform; no walking on unfixed sheets.",
@@ -36,7 +41,7 @@ final class Cautions {
     /** Beside a section. */
     static final List<String> FRAME = List.of(
             "Sections, plates, anchors and welds are starting values, not a design: the engineer sets them for the site.",
-            "Welds: 6 mm fillet all round at base, cap, knee and apex plates, or as the engineer shows.",
+            WELDS,
             "Heights are to the top and underside of rafter steel projected to the outside face of the column.",
             "Masses are of bare steel from the model, without welds, bolts, zinc or rigging. Lift by rated gear only;"
                     + " nobody under the load; stop in wind.",

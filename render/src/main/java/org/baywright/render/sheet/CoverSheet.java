@@ -8,6 +8,7 @@ import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.TablePart;
+import org.baywright.render.dimension.WrappedText;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
@@ -58,7 +59,11 @@ final class CoverSheet {
         y -= NAME + 1;
         String data = String.join("   ", data(project));
         if (!data.isBlank()) {
-            text(Fitted.line(data, SUBTITLE, Face.REGULAR, width), y, SUBTITLE, Face.REGULAR);
+            for (String line : WrappedText.lines(data, width, SUBTITLE, Face.REGULAR)) {
+                text(line, y, SUBTITLE, Face.REGULAR);
+                y -= SUBTITLE * 1.7;
+            }
+            y += SUBTITLE * 1.7;
         }
         return y - GAP / 2;
     }

@@ -45,7 +45,7 @@ final class FrameTable {
                 rows.add(Row.of(
                         part.mark(),
                         part.kind().label(),
-                        part.material().designation(),
+                        part.material().description(),
                         Figure.length(part.stockLength()),
                         String.valueOf(count),
                         kg(part.massKg()),

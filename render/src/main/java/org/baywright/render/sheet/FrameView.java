@@ -89,7 +89,7 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     /** What a part is, for a label: mark, then section or plate size. */
     static String[] words(Part part) {
         String size = part.kind().isMember()
-                ? part.material().designation()
+                ? part.material().description()
                 : part.material().designation() + "x" + Figure.length(part.stockLength());
         return new String[] {part.mark() + "  " + size};
     }

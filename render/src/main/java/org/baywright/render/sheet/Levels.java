@@ -26,6 +26,11 @@ final class Levels {
         boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
         add(levels, (gable ? "Eave" : "Low eave") + TO, setOut.main(Side.LEFT).eaveHeight());
         add(levels, (gable ? "Apex" : "High eave") + TO, setOut.apexHeight());
+        double overhang = shed.definition().plates().rafterOverhang();
+        if (!gable && overhang > 0) {
+            ColumnLine high = setOut.main(Side.RIGHT);
+            add(levels, "High end of rafter, top of steel", high.roof().heightAt(high.x() + overhang));
+        }
         return levels;
     }
 

@@ -172,6 +172,8 @@ final class PlateDetail {
         words.add(Paragraph.bullet(
                 use.plate().quantity() + " off in all, " + use.footings().size() + " under "
                         + use.section().designation() + " (" + use.columns() + ") at " + places() + "."));
+        words.add(Paragraph.bullet("Middle of plate "
+                + Figure.length(use.standing().depth() / 2) + " inside the string line of its row."));
         words.add(Paragraph.bullet("Grade " + use.plate().material().grade() + "."));
         words.add(Paragraph.bullet(edge("product minimum", anchor.minimumEdge(), across, along)));
         words.add(Paragraph.bullet(edge("1.5 × embedment", 1.5 * anchor.embedment(), across, along)));

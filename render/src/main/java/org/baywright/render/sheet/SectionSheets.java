@@ -127,6 +127,14 @@ final class SectionSheets {
         if (outside.size() > 2) {
             annotate.overallBelow(outside.get(0), outside.get(outside.size() - 1), 0);
         }
+        double overhang = shed.definition().plates().rafterOverhang();
+        if (overhang > 0) {
+            List<Double> tails = new ArrayList<>(outside);
+            tails.add(0, outside.get(0) - overhang);
+            tails.add(outside.get(outside.size() - 1) + overhang);
+            annotate.chainBelow(tails, 0);
+            annotate.overallBelow(tails.get(0), tails.get(tails.size() - 1), 0);
+        }
         annotate.grid(
                 org.baywright.render.dimension.Side.BELOW,
                 lines.stream().map(l -> new GridLine(l.letter(), l.x())).toList(),

@@ -23,6 +23,9 @@ import org.locationtech.jts.geom.Envelope;
 final class TitleBlock {
     private static final double WIDTH = 180;
     private static final double PANEL = 58;
+    /** Lines of notes that the band holds under its heading. */
+    private static final int MOST_LINES = 6;
+
     private static final double LABEL = 2.5;
     private static final double VALUE = 2.5;
     private static final double PAD = 1.6;
@@ -37,7 +40,7 @@ final class TitleBlock {
     static List<Mark> marks(Project project, Draft draft, int page, int pages) {
         TitleBlock block = new TitleBlock();
         block.title(project, draft, page, pages);
-        block.status();
+        block.status(project);
         return block.marks;
     }
 
@@ -45,7 +48,7 @@ final class TitleBlock {
         double x = SheetFrame.inside().getMaxX() - WIDTH;
         cell(x, 2, 74, "Project", project.name(), 3.5, Face.BOLD);
         cell(x, 1, 74, "Owner", project.owner(), VALUE, Face.REGULAR);
-        cell(x, 0, 74, "Site, legal description", place(project), VALUE, Face.REGULAR);
+        cell(x, 0, 74, "Site", project.site(), VALUE, Face.REGULAR);
         double middle = x + 74;
         cell(middle, 2, 66, "Drawing", draft.title(), 3.5, Face.BOLD);
         cell(middle, 1, 33, "Drawn by", project.drawnBy(), VALUE, Face.REGULAR);
@@ -56,13 +59,6 @@ final class TitleBlock {
         cell(right, 2, 40, "Drawing no.", draft.number(), 3.5, Face.BOLD);
         cell(right, 1, 40, "Revision", project.revision(), VALUE, Face.REGULAR);
         cell(right, 0, 40, "Page", page + " of " + pages, VALUE, Face.REGULAR);
-    }
-
-    private static String place(Project project) {
-        return List.of(project.site(), project.legalDescription()).stream()
-                .filter(s -> !s.isBlank())
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
     }
 
     /** One field: its name above, its value below, inside thin lines. */
@@ -77,7 +73,7 @@ final class TitleBlock {
         }
     }
 
-    private void status() {
+    private void status(Project project) {
         Envelope in = SheetFrame.inside();
         double right = in.getMaxX() - WIDTH - PANEL;
         marks.add(SheetFrame.box(new Envelope(right, right + PANEL, foot, foot + SheetFrame.BAND), Pen.DIMENSION));
@@ -93,7 +89,12 @@ final class TitleBlock {
                 3.5,
                 Face.BOLD);
         double step = 4.6;
-        for (String line : WrappedText.lines(Cautions.BAND, right - x - 3, VALUE, Face.REGULAR)) {
+        List<String> lines = new ArrayList<>(WrappedText.lines(Cautions.BAND, right - x - 3, VALUE, Face.REGULAR));
+        if (!project.legalDescription().isBlank()) {
+            lines.addAll(WrappedText.lines(
+                    "Legal description: " + project.legalDescription(), right - x - 3, VALUE, Face.REGULAR));
+        }
+        for (String line : lines.subList(0, Math.min(MOST_LINES, lines.size()))) {
             y -= step;
             text(line, x, y - 0.6, VALUE, Face.REGULAR);
         }
