@@ -57,7 +57,7 @@ final class CoverSheet {
         double y = room.getMaxY() - Lettering.ascent(NAME, Face.BOLD);
         text(Fitted.line(project.name(), NAME, Face.BOLD, width), y, NAME, Face.BOLD);
         y -= NAME + 1;
-        String data = String.join("   ", data(project));
+        String data = String.join("; ", data(project));
         if (!data.isBlank()) {
             for (String line : WrappedText.lines(data, width, SUBTITLE, Face.REGULAR)) {
                 text(line, y, SUBTITLE, Face.REGULAR);
