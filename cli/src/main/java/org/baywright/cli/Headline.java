@@ -53,7 +53,7 @@ record Headline(Shed shed, Summary summary) {
     private void leanTos(List<String> lines) {
         for (LeanTo leanTo : shed.definition().leanTos()) {
             ColumnLine line = shed.setOut().leanTos().stream()
-                    .filter(l -> l.side() == leanTo.side() && l.firstFrame() == leanTo.firstFrame())
+                    .filter(l -> l.isOf(leanTo))
                     .findFirst()
                     .orElseThrow();
             lines.add(row(

@@ -94,7 +94,7 @@ record ColumnMaker(
     private Piece cap(double thickness, double below, double from, double length, double width, double y) {
         RoofLine roof = line.roof();
         Vec3 upInward = new Vec3(line.inward(), 0, line.inward() * roof.rise()).unit();
-        double outsideTop = line.eaveHeight() - roof.plumb(below + thickness);
+        double outsideTop = line.heightBelowRoof(below + thickness);
         Vec3 origin = new Vec3(line.x(), y, outsideTop).plus(upInward.times(from + length / 2));
         Placement at = Placement.of(origin, roof.outward(), upInward);
         return PlateMaker.plate(PartKind.CAP_PLATE, length, width, thickness, List.of(), place(at));

@@ -47,7 +47,7 @@ final class FrameMaker {
     }
 
     private Member column(Side side) {
-        return definition.steelAt(frame, side).column();
+        return setOut.main(side).column(definition, frame);
     }
 
     /** The frame's rafters share one middle, set by its narrower column, so that they bear on both. */
@@ -141,8 +141,8 @@ final class FrameMaker {
     }
 
     private void leanTo(ColumnLine line) {
-        Member member = definition.steelAt(frame, line.side()).leanToColumn();
-        Member rafterMember = definition.steelAt(frame, line.side()).leanToRafter();
+        Member member = line.column(definition, frame);
+        Member rafterMember = line.rafter(definition, frame);
         ColumnMaker column = column(PartKind.LEAN_TO_COLUMN, member, line);
         double narrower = Math.min(member.width(), column(line.side()).width());
         double middle = setOut.middle(frame, narrower);

@@ -9,8 +9,6 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.Member;
-import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Steel;
 import org.baywright.model.parts.BaseDesign;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
@@ -54,7 +52,7 @@ final class Asked {
     int leanToIndex(ColumnLine line) {
         List<LeanTo> all = definition.leanTos();
         return IntStream.range(0, all.size())
-                .filter(i -> all.get(i).side() == line.side() && all.get(i).firstFrame() == line.firstFrame())
+                .filter(i -> line.isOf(all.get(i)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -65,13 +63,11 @@ final class Asked {
     }
 
     Member column(ColumnLine line, int frame) {
-        Steel steel = definition.steelAt(frame, line.side());
-        return line.leanTo() ? steel.leanToColumn() : steel.column();
+        return line.column(definition, frame);
     }
 
     Member rafter(ColumnLine line, int frame) {
-        Side side = line.side();
-        return line.leanTo() ? definition.steelAt(frame, side).leanToRafter() : definition.rafterAt(frame, side);
+        return line.rafter(definition, frame);
     }
 
     BaseDesign base(ColumnLine line, int frame) {

@@ -19,10 +19,9 @@ final class ColumnHeightRule implements Rule {
         Member column = asked.column(line, frame);
         double foot =
                 asked.definition().plates().groutGap() + asked.base(line, frame).thickness();
-        double outside = line.eaveHeight() - line.roof().plumb(asked.belowRoof(line, frame));
+        double outside = line.heightBelowRoof(asked.belowRoof(line, frame));
         double inside = outside + line.riseInward() * column.depth();
-        double rafterUnder =
-                line.eaveHeight() - line.roof().plumb(asked.rafter(line, frame).depth());
+        double rafterUnder = line.heightBelowRoof(asked.rafter(line, frame).depth());
         double shortest = Math.min(Math.min(outside, inside), rafterUnder) - foot;
         if (shortest < SHORTEST) {
             asked.error(

@@ -17,7 +17,7 @@ final class LeanToHeadRule implements Rule {
         double eave = line.eaveHeight();
         double under = asked.frames()
                 .filter(line::has)
-                .mapToDouble(f -> eave - line.roof().plumb(asked.rafter(line, f).depth()))
+                .mapToDouble(f -> line.heightBelowRoof(asked.rafter(line, f).depth()))
                 .min()
                 .orElse(eave);
         if (eave < HEAD) {

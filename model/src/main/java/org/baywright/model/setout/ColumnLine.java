@@ -1,6 +1,10 @@
 package org.baywright.model.setout;
 
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.LeanTo;
+import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Steel;
 
 /**
  * A string line along the building: the outside faces of a row of columns.
@@ -34,5 +38,26 @@ public record ColumnLine(
     /** Top of rafter steel projected to the outside face of the columns. */
     public double eaveHeight() {
         return roof.heightAt(x);
+    }
+
+    /** How high a plane lies at the outside face that is so far below the top of rafter steel, square to the slope. */
+    public double heightBelowRoof(double square) {
+        return eaveHeight() - roof.plumb(square);
+    }
+
+    /** Whether it is the outer line of a lean-to. */
+    public boolean isOf(LeanTo lean) {
+        return leanTo && side == lean.side() && firstFrame == lean.firstFrame();
+    }
+
+    /** The column that stands on it at a frame. */
+    public Member column(Definition definition, int frame) {
+        Steel steel = definition.steelAt(frame, side);
+        return leanTo ? steel.leanToColumn() : steel.column();
+    }
+
+    /** The rafter that its column carries at a frame. */
+    public Member rafter(Definition definition, int frame) {
+        return leanTo ? definition.steelAt(frame, side).leanToRafter() : definition.rafterAt(frame, side);
     }
 }

@@ -60,8 +60,10 @@ public record Summary(Map<String, Number> figures) {
     private static double columns(Shed shed) {
         return IntStream.rangeClosed(1, shed.setOut().frames())
                 .mapToDouble(frame -> Stream.of(Side.values())
-                        .mapToDouble(side ->
-                                shed.definition().steelAt(frame, side).column().depth())
+                        .mapToDouble(side -> shed.setOut()
+                                .main(side)
+                                .column(shed.definition(), frame)
+                                .depth())
                         .sum())
                 .max()
                 .orElseThrow();
@@ -103,8 +105,7 @@ public record Summary(Map<String, Number> figures) {
 
     private static double clearUnderRafter(Shed shed, int frame, Side side) {
         ColumnLine line = shed.setOut().main(side);
-        double depth = shed.definition().rafterAt(frame, side).depth();
-        return line.eaveHeight() - line.roof().plumb(depth);
+        return line.heightBelowRoof(line.rafter(shed.definition(), frame).depth());
     }
 
     private static void counts(Shed shed, Map<String, Number> to) {

@@ -22,6 +22,7 @@ import org.baywright.render.view.HiddenLines;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Pictorial;
 import org.baywright.render.view.Projection;
+import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.ViewPort;
 import org.locationtech.jts.geom.Envelope;
@@ -96,13 +97,13 @@ final class CoverView {
     }
 
     private Scale scale(Projection projection, Envelope room) {
-        Envelope bounds = Steelwork.bounds(items, projection);
+        Envelope bounds = Silhouette.bounds(items, projection);
         double n = Math.max(bounds.getWidth() / room.getWidth(), bounds.getHeight() / room.getHeight());
         return new Scale((int) Math.ceil(n));
     }
 
     private List<Mark> marks(Projection projection, Envelope room) {
-        ViewPort port = ViewPort.centred(Steelwork.bounds(items, projection), room, scale(projection, room));
+        ViewPort port = ViewPort.centred(Silhouette.bounds(items, projection), room, scale(projection, room));
         List<ViewLine> seen = HiddenLines.visible(items, projection);
         List<Mark> marks = new ArrayList<>();
         marks.addAll(ViewPort.strokes(lines(seen, true), port, Pen.DIMENSION, Layer.GROUND));

@@ -16,6 +16,7 @@ import org.baywright.render.paper.Scale;
 import org.baywright.render.view.HiddenLines;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
+import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
 import org.locationtech.jts.geom.Envelope;
@@ -68,7 +69,7 @@ final class ElevationSheets {
     }
 
     private Envelope bounds(Projection projection) {
-        Envelope bounds = Steelwork.bounds(items, projection);
+        Envelope bounds = Silhouette.bounds(items, projection);
         bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;

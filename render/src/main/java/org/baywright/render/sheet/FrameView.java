@@ -10,7 +10,6 @@ import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
-import org.baywright.render.dimension.Figure;
 import org.baywright.render.view.HiddenLines;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
@@ -90,7 +89,7 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     static String[] words(Part part) {
         String size = part.kind().isMember()
                 ? part.material().description()
-                : part.material().designation() + "x" + Figure.length(part.stockLength());
+                : OrderTables.plate(part.material().designation(), part.stockLength());
         return new String[] {part.mark() + "  " + size};
     }
 

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Steel;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -57,14 +56,11 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
     }
 
     private static Member column(Shed shed, ColumnLine line, int frame) {
-        Steel steel = shed.definition().steelAt(frame, line.side());
-        return line.leanTo() ? steel.leanToColumn() : steel.column();
+        return line.column(shed.definition(), frame);
     }
 
     private static Member rafter(Shed shed, ColumnLine line, int frame) {
-        return line.leanTo()
-                ? shed.definition().steelAt(frame, line.side()).leanToRafter()
-                : shed.definition().rafterAt(frame, line.side());
+        return line.rafter(shed.definition(), frame);
     }
 
     private static Joint knee(Shed shed, ColumnLine line, int frame) {

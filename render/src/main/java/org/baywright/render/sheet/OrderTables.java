@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.baywright.model.parts.Part;
@@ -21,30 +22,14 @@ final class OrderTables {
     static Table stock(Bill bill) {
         List<Row> rows = new ArrayList<>();
         for (BillLine line : bill.lines(BillGroup.STOCK)) {
-            rows.add(Row.of(
-                    String.valueOf(line.quantity()),
+            rows.add(weighed(
+                    line,
                     line.item().description(),
-                    line.item().grade(),
                     Figure.length(line.item().lengthMm()),
                     line.item().note(),
-                    String.join(", ", line.item().marks()),
-                    amount(line, line.net()),
-                    amount(line, line.allowance()),
-                    amount(line, line.order()),
-                    BillSheets.kg(line.massKg())));
+                    marks(line)));
         }
-        List<BillLine> lines = bill.lines(BillGroup.STOCK);
-        rows.add(Row.total(
-                String.valueOf(lines.stream().mapToInt(BillLine::quantity).sum()),
-                "Bars",
-                "",
-                "",
-                "",
-                "",
-                metres(lines.stream().mapToDouble(BillLine::net).sum()),
-                metres(lines.stream().mapToDouble(BillLine::allowance).sum()),
-                metres(lines.stream().mapToDouble(BillLine::order).sum()),
-                BillSheets.kg(bill.mass(BillGroup.STOCK))));
+        rows.add(total(bill, BillGroup.STOCK, "Bars", 4));
         return table(
                 rows,
                 Column.numbers("Qty"),
@@ -107,28 +92,10 @@ final class OrderTables {
     static Table plates(Bill bill) {
         List<Row> rows = new ArrayList<>();
         for (BillLine line : bill.lines(BillGroup.PLATES)) {
-            rows.add(Row.of(
-                    String.valueOf(line.quantity()),
-                    plate(line.item().description(), line.item().lengthMm()),
-                    line.item().grade(),
-                    line.item().note(),
-                    String.join(", ", line.item().marks()),
-                    amount(line, line.net()),
-                    amount(line, line.allowance()),
-                    amount(line, line.order()),
-                    BillSheets.kg(line.massKg())));
+            String size = plate(line.item().description(), line.item().lengthMm());
+            rows.add(weighed(line, size, line.item().note(), marks(line)));
         }
-        List<BillLine> lines = bill.lines(BillGroup.PLATES);
-        rows.add(Row.total(
-                String.valueOf(lines.stream().mapToInt(BillLine::quantity).sum()),
-                "Plates",
-                "",
-                "",
-                "",
-                count(lines.stream().mapToDouble(BillLine::net).sum()),
-                count(lines.stream().mapToDouble(BillLine::allowance).sum()),
-                count(lines.stream().mapToDouble(BillLine::order).sum()),
-                BillSheets.kg(bill.mass(BillGroup.PLATES))));
+        rows.add(total(bill, BillGroup.PLATES, "Plates", 3));
         return table(
                 rows,
                 Column.numbers("Qty"),
@@ -147,15 +114,9 @@ final class OrderTables {
         List<Row> rows = new ArrayList<>();
         for (BillLine line : bill.lines(BillGroup.ANCHORS)) {
             double length = line.item().lengthMm();
-            rows.add(Row.of(
-                    String.valueOf(line.quantity()),
-                    line.item().description(),
-                    line.item().grade(),
-                    length > 0 ? Figure.length(length) : "",
-                    line.item().note(),
-                    amount(line, line.net()),
-                    amount(line, line.allowance()),
-                    amount(line, line.order())));
+            String each = length > 0 ? Figure.length(length) : "";
+            rows.add(new Row(
+                    cells(line, line.item().description(), each, line.item().note()), Row.Kind.BODY));
         }
         return table(
                 rows,
@@ -169,6 +130,42 @@ final class OrderTables {
                 Column.numbers("Order, no."));
     }
 
+    /** A line of the order: how many of what, in what grade, the cells between, and net, allowance and order. */
+    private static List<String> cells(BillLine line, String what, String... between) {
+        List<String> cells = new ArrayList<>(
+                List.of(String.valueOf(line.quantity()), what, line.item().grade()));
+        cells.addAll(List.of(between));
+        cells.addAll(List.of(
+                amount(line.unit(), line.net()),
+                amount(line.unit(), line.allowance()),
+                amount(line.unit(), line.order())));
+        return cells;
+    }
+
+    private static Row weighed(BillLine line, String what, String... between) {
+        List<String> cells = cells(line, what, between);
+        cells.add(BillSheets.kg(line.massKg()));
+        return new Row(cells, Row.Kind.BODY);
+    }
+
+    /** The sums of a group; blanks stand for the cells between its words and its amounts. */
+    private static Row total(Bill bill, BillGroup group, String words, int blanks) {
+        List<BillLine> lines = bill.lines(group);
+        BillLine.Unit unit = lines.get(0).unit();
+        List<String> cells = new ArrayList<>(List.of(
+                String.valueOf(lines.stream().mapToInt(BillLine::quantity).sum()), words));
+        cells.addAll(Collections.nCopies(blanks, ""));
+        cells.add(amount(unit, lines.stream().mapToDouble(BillLine::net).sum()));
+        cells.add(amount(unit, lines.stream().mapToDouble(BillLine::allowance).sum()));
+        cells.add(amount(unit, lines.stream().mapToDouble(BillLine::order).sum()));
+        cells.add(BillSheets.kg(bill.mass(group)));
+        return new Row(cells, Row.Kind.TOTAL);
+    }
+
+    private static String marks(BillLine line) {
+        return String.join(", ", line.item().marks());
+    }
+
     /** Thickness, width and length of a plate, mm. */
     static String plate(String designation, double length) {
         return designation + "x" + Figure.length(length);
@@ -178,8 +175,8 @@ final class OrderTables {
         return new Table(List.of(columns), rows, SheetFrame.room().getWidth()).filling();
     }
 
-    private static String amount(BillLine line, double amount) {
-        return line.unit() == BillLine.Unit.METRES ? metres(amount) : count(amount);
+    private static String amount(BillLine.Unit unit, double amount) {
+        return unit == BillLine.Unit.METRES ? metres(amount) : count(amount);
     }
 
     private static String metres(double metres) {

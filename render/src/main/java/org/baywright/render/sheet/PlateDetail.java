@@ -166,9 +166,9 @@ final class PlateDetail {
         double across = (use.gaugeX() - use.standing().depth()) / 2;
         double along = Math.max(0, (use.gaugeY() - use.standing().width()) / 2);
         List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.heading(
-                use.plate().mark() + ": " + use.plate().material().designation() + "x"
-                        + Figure.length(use.plate().stockLength())));
+        words.add(Paragraph.heading(use.plate().mark() + ": "
+                + OrderTables.plate(
+                        use.plate().material().designation(), use.plate().stockLength())));
         words.add(Paragraph.bullet(
                 use.plate().quantity() + " off in all, " + use.footings().size() + " under "
                         + use.section().designation() + " (" + use.columns() + ") at " + places() + "."));

@@ -17,6 +17,7 @@ import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Projection;
+import org.baywright.render.view.Silhouette;
 import org.locationtech.jts.geom.Envelope;
 
 /** A cross-section for each type of frame: member sizes, heights, clear heights and clear widths. */
@@ -78,7 +79,7 @@ final class SectionSheets {
     }
 
     private static Envelope bounds(FrameView frame) {
-        Envelope bounds = Steelwork.bounds(frame.items(), Projection.front());
+        Envelope bounds = Silhouette.bounds(frame.items(), Projection.front());
         bounds.expandToInclude(bounds.getMinX() - GROUND, -GROUND);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;
@@ -115,7 +116,7 @@ final class SectionSheets {
         List<Double> faces = new ArrayList<>();
         List<Double> centres = new ArrayList<>();
         for (ColumnLine line : lines) {
-            double depth = depth(line, frame);
+            double depth = line.column(shed.definition(), frame).depth();
             faces.add(line.x());
             faces.add(line.x() + line.inward() * depth);
             centres.add(line.x() + line.inward() * depth / 2);
@@ -141,24 +142,14 @@ final class SectionSheets {
                 0);
     }
 
-    private double depth(ColumnLine line, int frame) {
-        var steel = shed.definition().steelAt(frame, line.side());
-        return (line.leanTo() ? steel.leanToColumn() : steel.column()).depth();
-    }
-
     /** Levels, and the clear height under every rafter at the outside face of its column. */
     private List<Level> levels(int frame) {
         List<Level> levels = new ArrayList<>(Levels.of(shed, l -> l.has(frame)));
         for (ColumnLine line : setOut.columnLines()) {
             boolean shown = line.has(frame) && (line.leanTo() || line.side() == Side.LEFT || unlike(frame));
             if (shown) {
-                double rafter = line.leanTo()
-                        ? shed.definition()
-                                .steelAt(frame, line.side())
-                                .leanToRafter()
-                                .depth()
-                        : shed.definition().rafterAt(frame, line.side()).depth();
-                double under = line.eaveHeight() - line.roof().plumb(rafter);
+                double under = line.heightBelowRoof(
+                        line.rafter(shed.definition(), frame).depth());
                 levels.add(new Level("Clear under rafter at face of line " + line.letter(), under));
             }
         }

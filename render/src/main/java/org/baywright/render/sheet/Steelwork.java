@@ -3,13 +3,10 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
-import org.baywright.model.geometry.Convex;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.view.Item;
-import org.baywright.render.view.Projection;
-import org.locationtech.jts.geom.Envelope;
 
 /** The solids of a shed as things to be drawn. */
 final class Steelwork {
@@ -34,16 +31,5 @@ final class Steelwork {
                     .forEach(place -> items.add(new Item(part.mark(), part.solid(), place.placement())));
         }
         return items;
-    }
-
-    /** The box that solids take in a view. */
-    static Envelope bounds(List<Item> items, Projection projection) {
-        Envelope box = new Envelope();
-        for (Item item : items) {
-            for (Convex lump : Convex.of(item.solid(), item.place())) {
-                lump.corners().stream().map(projection::flat).forEach(p -> box.expandToInclude(p.x(), p.y()));
-            }
-        }
-        return box;
     }
 }
