@@ -109,7 +109,7 @@ public final class LabelField {
 
     /** What a label at this spot would spoil: lines crossed a little, leaders and words crossed by its leader a lot. */
     double harm(TurnedBox box, TurnedBox leader) {
-        return 6 * lines.count(box)
+        return 12 * lines.count(box)
                 + 25 * leaders.count(box)
                 + 40 * targets.count(box)
                 + 0.5 * lines.count(leader)

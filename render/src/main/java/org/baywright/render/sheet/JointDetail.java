@@ -10,7 +10,6 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
 import org.baywright.render.view.ViewLine;
@@ -48,16 +47,12 @@ final class JointDetail {
                 joint.centre().y() - height * scale.n() / 2,
                 joint.centre().y() + height * scale.n() / 2);
         PlacedView view = sheet.view(joint.title(), cell, window, margins, scale);
-        view.draw(List.of(border(view.box())));
+        view.border();
         view.draw(Window.cut(frame.lines(), window), Pen.OUTLINE, Layer.STEEL);
         if (joint.isBase()) {
             base(view, window);
         }
         names(view, window);
-    }
-
-    private static Stroke border(Envelope box) {
-        return SheetFrame.box(box, Pen.DIMENSION);
     }
 
     /** Names each mark of the joint once, at the middle of what is seen of it. */

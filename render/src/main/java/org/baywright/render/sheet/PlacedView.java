@@ -28,6 +28,9 @@ final class PlacedView {
     static final double FOOT = 13;
 
     private static final double TITLE = 3.5;
+    /** Width of paper along a border that words keep off. */
+    private static final double BORDER = 1;
+
     private static final String SIZE = " @ A3";
     private static final double BAR = 50;
     private static final double LEAST_BAR = 20;
@@ -90,6 +93,20 @@ final class PlacedView {
     void draw(Collection<? extends Mark> more) {
         marks.addAll(more);
         field.drawn(more);
+    }
+
+    /** Draws a thin border round the view, which no words may cross. */
+    void border() {
+        draw(List.of(SheetFrame.box(box, Pen.DIMENSION)));
+        double t = BORDER / 2;
+        double x0 = box.getMinX();
+        double x1 = box.getMaxX();
+        double y0 = box.getMinY();
+        double y1 = box.getMaxY();
+        field.obstacle(new Envelope(x0 - t, x0 + t, y0, y1));
+        field.obstacle(new Envelope(x1 - t, x1 + t, y0, y1));
+        field.obstacle(new Envelope(x0, x1, y0 - t, y0 + t));
+        field.obstacle(new Envelope(x0, x1, y1 - t, y1 + t));
     }
 
     /** Lines of the view. */
