@@ -21,6 +21,9 @@ final class LineMerge {
     private final List<ViewLine> visible = new ArrayList<>();
     private final List<ViewLine> hidden = new ArrayList<>();
 
+    /** Sums of building size in other orders differ by less, mm. */
+    private static final double NOISE = 1e-9;
+
     private LineMerge() {}
 
     static ViewLines of(List<Edge> seen, List<Edge> unseen) {
@@ -109,8 +112,17 @@ final class LineMerge {
         Edge edge = stretch.piece.edge;
         Vec2 start = Edge.flat(edge.from());
         double zero = along.dot(start);
-        Vec2 from = start.plus(along.times(stretch.span.from() - zero));
-        Vec2 to = start.plus(along.times(stretch.span.to() - zero));
+        Vec2 from = settled(start.plus(along.times(stretch.span.from() - zero)));
+        Vec2 to = settled(start.plus(along.times(stretch.span.to() - zero)));
         (stretch.piece.seen ? visible : hidden).add(new ViewLine(from, to, edge.part()));
+    }
+
+    /** A position without the noise of the way it was found, which differs with the order of items. */
+    private static Vec2 settled(Vec2 at) {
+        return new Vec2(settled(at.x()), settled(at.y()));
+    }
+
+    private static double settled(double mm) {
+        return Math.rint(mm / NOISE) * NOISE + 0.0;
     }
 }
