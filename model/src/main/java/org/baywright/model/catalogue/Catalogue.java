@@ -14,8 +14,10 @@ import java.util.Optional;
  * @param sections every section, in trade order
  * @param anchors every anchor, smallest first
  * @param stockLengths one row for each family
+ * @param sheets roofing and walling sheets
  */
-public record Catalogue(List<Section> sections, List<AnchorType> anchors, List<StockLengths> stockLengths) {
+public record Catalogue(
+        List<Section> sections, List<AnchorType> anchors, List<StockLengths> stockLengths, List<SheetProfile> sheets) {
     /** Names further than this from any section are left unanswered rather than guessed at. */
     private static final int WORDS_APART = 4;
 
@@ -26,6 +28,7 @@ public record Catalogue(List<Section> sections, List<AnchorType> anchors, List<S
         sections = List.copyOf(sections);
         anchors = List.copyOf(anchors);
         stockLengths = List.copyOf(stockLengths);
+        sheets = List.copyOf(sheets);
         List<Family> families = stockLengths.stream().map(StockLengths::family).toList();
         if (!families.containsAll(List.of(Family.values()))) {
             throw new IllegalArgumentException("every family needs stock lengths");
@@ -41,7 +44,7 @@ public record Catalogue(List<Section> sections, List<AnchorType> anchors, List<S
     public Catalogue with(List<Section> own) {
         List<Section> all = new ArrayList<>(own);
         all.addAll(sections);
-        return new Catalogue(all, anchors, stockLengths);
+        return new Catalogue(all, anchors, stockLengths, sheets);
     }
 
     /**
@@ -73,6 +76,14 @@ public record Catalogue(List<Section> sections, List<AnchorType> anchors, List<S
         Designation wanted = Designation.of(size);
         return anchors.stream()
                 .filter(a -> Designation.of(a.size()).equals(wanted))
+                .findFirst();
+    }
+
+    /** The sheet of that name; spaces and case are forgiven. */
+    public Optional<SheetProfile> sheet(String name) {
+        Designation wanted = Designation.of(name);
+        return sheets.stream()
+                .filter(s -> Designation.of(s.name()).equals(wanted))
                 .findFirst();
     }
 

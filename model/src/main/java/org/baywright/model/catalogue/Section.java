@@ -3,7 +3,7 @@ package org.baywright.model.catalogue;
 import org.baywright.model.geometry.Profile;
 
 /** A steel section that a member is cut from. The depth is its first dimension, in the plane of the frame. */
-public sealed interface Section permits HollowSection, BeamSection {
+public sealed interface Section permits HollowSection, BeamSection, ColdFormedSection, BarSection {
     /** Density of steel, kg/m³. @source AS/NZS 1163, EN 10219-2 (nominal mass rule), EN 1991-1-1 table A.4 */
     double DENSITY_KG_PER_M3 = 7850;
 

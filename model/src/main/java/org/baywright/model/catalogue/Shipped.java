@@ -10,7 +10,8 @@ final class Shipped {
     static final Catalogue CATALOGUE = new Catalogue(
             sections(),
             Table.read("anchors.csv", Shipped::anchor),
-            Table.read("stock-lengths.csv", Shipped::stockLengths));
+            Table.read("stock-lengths.csv", Shipped::stockLengths),
+            Table.read("sheets.csv", Shipped::sheet));
 
     private Shipped() {}
 
@@ -20,6 +21,8 @@ final class Shipped {
                         Table.<Section>read("rhs-as-nzs-1163.csv", Shipped::asNzs1163),
                         Table.<Section>read("universal-beams.csv", Shipped::beam),
                         Table.<Section>read("universal-columns.csv", Shipped::beam),
+                        Table.<Section>read("cold-formed.csv", Shipped::coldFormed),
+                        Table.<Section>read("bars.csv", Shipped::bar),
                         Table.<Section>read("shs-en-10219.csv", Shipped::en10219),
                         Table.<Section>read("rhs-en-10219.csv", Shipped::en10219))
                 .flatMap(List::stream)
@@ -78,6 +81,43 @@ final class Shipped {
                 Arrays.stream(row.text("lengthsMm").split(" "))
                         .map(Double::valueOf)
                         .toList(),
+                row.text("source"));
+    }
+
+    private static Section coldFormed(Table.Row row) {
+        return new ColdFormedSection(
+                row.text("designation"),
+                ColdFormedSection.Form.valueOf(row.text("form")),
+                row.number("depth"),
+                row.number("flange"),
+                row.number("lip"),
+                row.number("thickness"),
+                row.text("grade"),
+                row.text("source"));
+    }
+
+    private static Section bar(Table.Row row) {
+        return new BarSection(
+                row.text("designation"),
+                BarSection.Form.valueOf(row.text("form")),
+                row.number("depth"),
+                row.number("thickness"),
+                row.text("grade"),
+                row.text("source"));
+    }
+
+    private static SheetProfile sheet(Table.Row row) {
+        return new SheetProfile(
+                row.text("name"),
+                SheetProfile.Form.valueOf(row.text("form")),
+                row.number("cover"),
+                row.number("ribPitch"),
+                row.number("depth"),
+                row.number("thickness"),
+                row.number("massKgPerM2"),
+                row.number("minPitchDeg"),
+                new SheetProfile.Screws((int) row.number("screwsAtEnds"), (int) row.number("screwsBetween"), (int)
+                        row.number("screwsOnWalls")),
                 row.text("source"));
     }
 }

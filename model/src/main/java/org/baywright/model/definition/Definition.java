@@ -1,6 +1,7 @@
 package org.baywright.model.definition;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that was asked for, defaults applied. Millimetres and degrees.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param plates plates and gaps
  * @param anchor the anchor at every hole of every base plate
  * @param envelope what goes on the frame
+ * @param site where it stands on its land
  */
 public record Definition(
         Project project,
@@ -22,7 +24,8 @@ public record Definition(
         List<Heavier> heavier,
         Plates plates,
         Anchor anchor,
-        Envelope envelope) {
+        Envelope envelope,
+        Optional<Site> site) {
     /** Copies the lists. */
     public Definition {
         leanTos = List.copyOf(leanTos);

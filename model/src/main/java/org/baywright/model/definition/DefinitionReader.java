@@ -54,7 +54,8 @@ public final class DefinitionReader {
                 new HeavierReader(file, shape.frames(), shape.roofShape(), members, steel).read(),
                 new PlatesReader(file, shape.kneeJoint()).read(),
                 new AnchorReader(file.group("anchor", Keys.ANCHOR), shipped).read(),
-                file.choice("envelope", Envelope.class));
+                Envelope.usual(file.choice("envelope", Envelope.Extent.class), shipped),
+                Optional.empty());
     }
 
     private List<Section> ownSections() {
@@ -71,7 +72,7 @@ public final class DefinitionReader {
     private void tellTwice(List<Section> own, Section section, Where where) {
         boolean named = !section.designation().isEmpty();
         if (named
-                && new Catalogue(own, shipped.anchors(), shipped.stockLengths())
+                && new Catalogue(own, shipped.anchors(), shipped.stockLengths(), List.of())
                         .section(section.designation())
                         .isPresent()) {
             String message = "'" + Spelling.shown(section.designation()) + "' names two of your sections";

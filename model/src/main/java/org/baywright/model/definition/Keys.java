@@ -133,7 +133,7 @@ public final class Keys {
                     Key.mm("leanToGap", 0, 100, "between main column and lean-to rafter, level")
                             .usually("10"),
                     Key.of("anchor", "at every hole of every base plate"),
-                    Key.of("envelope", "what goes on the frame; none so far").usually("none")));
+                    Key.of("envelope", "full, or none for the bare frame").usually("none")));
 
     /** Every group, the top of the file first. */
     public static final List<KeyGroup> ALL =

@@ -17,11 +17,20 @@ import org.baywright.model.geometry.Vec3;
  * @param material what it is cut from
  * @param solid its shape in its own axes, from zero along
  * @param holes through its thickness; plates only
+ * @param punched distances along a row from its marked end to each pair of bolt holes, mm
  * @param places where it stands
  */
-public record Part(String mark, PartKind kind, Material material, Solid solid, List<Hole> holes, List<Place> places) {
+public record Part(
+        String mark,
+        PartKind kind,
+        Material material,
+        Solid solid,
+        List<Hole> holes,
+        List<Double> punched,
+        List<Place> places) {
     /** Copies the lists. */
     public Part {
+        punched = List.copyOf(punched);
         holes = List.copyOf(holes);
         places = List.copyOf(places);
         if (places.isEmpty()) {

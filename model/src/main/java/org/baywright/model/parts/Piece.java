@@ -15,13 +15,19 @@ import org.baywright.model.geometry.Vec3;
  * <p>A column of the right side is the column of the left side turned about, so each member is first laid the one way
  * that all its turns agree on. Only turns are used, never mirrors: what is left different is a different hand.
  */
-record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Place place) {
+record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, List<Double> punched, Place place) {
+    /** A piece that is not punched along its length. */
+    Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Place place) {
+        this(kind, material, solid, holes, List.of(), place);
+    }
+
     private static final Placement END_FOR_END = Placement.of(Vec3.ZERO, new Vec3(-1, 0, 0), new Vec3(0, -1, 0));
     private static final Placement HALF_TURN = Placement.of(Vec3.ZERO, new Vec3(1, 0, 0), new Vec3(0, -1, 0));
 
-    /** The piece laid the agreed way: squarer cut first, then leaning forward along the depth. */
+    /** Rows, braces and beams for lifting stay as they are made; the others are laid the agreed way: squarer cut first, then leaning forward along the depth. */
     Piece settled() {
-        if (!kind.isMember()) {
+        boolean turnable = kind.group() == PartKind.Group.FRAME || kind.group() == PartKind.Group.WALL;
+        if (!kind.isMember() || !turnable) {
             return this;
         }
         Piece halfTurn = turned(HALF_TURN);
@@ -65,7 +71,7 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Pl
 
     /** What two pieces must share to carry one mark: everything, to the tenth of a millimetre. */
     String likeness() {
-        Part alone = new Part("?", kind, material, solid, holes, List.of(place));
+        Part alone = new Part("?", kind, material, solid, holes, punched, List.of(place));
         return String.join(
                 "|",
                 kind.name(),
@@ -77,6 +83,7 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Pl
                 String.valueOf(Math.round(solid.startSlope() * 1e6)),
                 String.valueOf(Math.round(solid.endSlope() * 1e6)),
                 String.valueOf(Math.round(solid.profile().depth() * 10)),
-                holes.toString());
+                holes.toString(),
+                punched.stream().map(p -> Math.round(p * 10)).toList().toString());
     }
 }

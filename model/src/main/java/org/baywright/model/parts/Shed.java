@@ -3,7 +3,11 @@ package org.baywright.model.parts;
 import java.util.List;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
 
 /**
  * The whole building in steel: the one model that every drawing, list and order is read off.
@@ -33,5 +37,25 @@ public record Shed(Definition definition, SetOut setOut, List<Part> parts, List<
     /** How many parts of one kind, all marks together. */
     public int count(PartKind kind) {
         return parts(kind).stream().mapToInt(Part::quantity).sum();
+    }
+
+    /** The planes of its roof. */
+    public List<RoofSlope> slopes() {
+        return RoofSlope.of(definition, setOut);
+    }
+
+    /** Its walls on their string lines. */
+    public List<WallFace> walls() {
+        return WallFace.of(definition, setOut);
+    }
+
+    /** What is sheeted of its walls. */
+    public List<WallCover> wallCovers() {
+        return WallCover.of(definition, setOut, walls());
+    }
+
+    /** Its openings, each in its wall. */
+    public List<OpeningPlace> openings() {
+        return OpeningPlace.of(definition, walls());
     }
 }

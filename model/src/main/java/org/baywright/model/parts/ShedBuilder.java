@@ -56,6 +56,7 @@ final class ShedBuilder {
                 first.material(),
                 first.solid(),
                 first.holes(),
+                first.punched(),
                 group.stream().map(Piece::place).toList());
     }
 }

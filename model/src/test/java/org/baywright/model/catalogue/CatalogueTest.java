@@ -153,7 +153,7 @@ class CatalogueTest {
                 IllegalArgumentException.class,
                 () -> new StockLengths(Family.BEAM, 9000, List.of(12000.0, 9000.0), "s"));
         assertThrows(IllegalArgumentException.class, () -> new StockLengths(Family.BEAM, 9000, List.of(12000.0), "s"));
-        assertThrows(IllegalArgumentException.class, () -> new Catalogue(List.of(), List.of(), List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new Catalogue(List.of(), List.of(), List.of(), List.of()));
     }
 
     @Test

@@ -122,6 +122,7 @@ class TakeoffPropertyTest {
                         h.leanToRafter()))
                 .toList();
         Shape shape = d.shape();
-        return new Definition(d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope());
+        return new Definition(
+                d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope(), d.site());
     }
 }

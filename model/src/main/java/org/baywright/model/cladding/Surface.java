@@ -1,0 +1,57 @@
+package org.baywright.model.cladding;
+
+import java.util.List;
+import org.baywright.model.catalogue.SheetProfile;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec2;
+
+/**
+ * A plane of the building that is sheeted, with its sheets. Its axes lie where the sheets rest on purlins or girts: u
+ * from sheet to sheet, v up along the sheets, the placement's width outward.
+ *
+ * @param name such as {@code left roof} or {@code front wall}
+ * @param role roof or wall
+ * @param profile the sheet
+ * @param axes along = u, depth = v, width = outward
+ * @param outline what the sheets cover as fixed, cut to the rake, in (u, v), anticlockwise
+ * @param holes openings left in it, each in (u, v), anticlockwise
+ * @param sheets in the order they are laid
+ */
+public record Surface(
+        String name,
+        Role role,
+        SheetProfile profile,
+        Placement axes,
+        List<Vec2> outline,
+        List<List<Vec2>> holes,
+        List<Sheet> sheets) {
+    /** What a surface is. */
+    public enum Role {
+        ROOF,
+        WALL
+    }
+
+    /**
+     * One sheet where it lies.
+     *
+     * @param mark the same for sheets of the same profile, length and light
+     * @param left its first covered edge, in u
+     * @param right its last covered edge, in u; the last sheet of a run may overhang the surface before it is cut
+     * @param low its lower end, in v
+     * @param length as ordered
+     * @param translucent whether it lets light in
+     */
+    public record Sheet(String mark, double left, double right, double low, double length, boolean translucent) {
+        /** Its upper end, in v, as ordered. */
+        public double high() {
+            return low + length;
+        }
+    }
+
+    /** Copies the lists. */
+    public Surface {
+        outline = List.copyOf(outline);
+        holes = holes.stream().map(List::copyOf).toList();
+        sheets = List.copyOf(sheets);
+    }
+}

@@ -1,0 +1,69 @@
+package org.baywright.model.setout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Opening;
+import org.baywright.model.definition.Wall;
+import org.baywright.model.setout.WallFace.WallBay;
+
+/**
+ * An opening where it is in its wall, clear size, in the wall's axes.
+ *
+ * @param number its place in the list of openings, from 1
+ * @param opening what was asked for
+ * @param face the wall
+ * @param bay the bay of the wall
+ * @param left left edge, in u
+ * @param right right edge, in u
+ * @param sill bottom
+ * @param head top; for a bay left open the top of rafter steel
+ */
+public record OpeningPlace(
+        int number, Opening opening, WallFace face, WallBay bay, double left, double right, double sill, double head) {
+    /** The openings that have a wall to be in; the others are the rules' to tell. */
+    public static List<OpeningPlace> of(Definition definition, List<WallFace> faces) {
+        List<OpeningPlace> places = new ArrayList<>();
+        List<Opening> openings = definition.envelope().openings();
+        for (int i = 0; i < openings.size(); i++) {
+            of(i + 1, openings.get(i), faces).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    private static Optional<OpeningPlace> of(int number, Opening opening, List<WallFace> faces) {
+        return faces.stream()
+                .filter(f -> f.wall() == opening.wall())
+                .filter(f -> f.leanTo().map(l -> l.side()).equals(opening.leanTo()))
+                .flatMap(f -> f.bays().stream()
+                        .filter(b ->
+                                f.wall().isEnd() || b.bay() == opening.bay().orElse(1))
+                        .map(b -> of(number, opening, f, b)))
+                .findFirst();
+    }
+
+    private static OpeningPlace of(int number, Opening opening, WallFace face, WallBay bay) {
+        if (opening.size().isEmpty()) {
+            double low = Math.min(face.heightAt(bay.from()), face.heightAt(bay.to()));
+            return new OpeningPlace(number, opening, face, bay, bay.from(), bay.to(), 0, low);
+        }
+        Opening.Size size = opening.size().get();
+        double width = bay.to() - bay.from();
+        double offset = opening.offset().orElse((width - size.width()) / 2);
+        boolean fromRight = face.wall() == Wall.LEFT || face.wall() == Wall.REAR;
+        double left = fromRight ? bay.to() - offset - size.width() : bay.from() + offset;
+        return new OpeningPlace(
+                number, opening, face, bay, left, left + size.width(), size.sill(), size.sill() + size.height());
+    }
+
+    /** Clear width. */
+    public double width() {
+        return right - left;
+    }
+
+    /** Whether it is a whole bay without jambs or header. */
+    public boolean isWholeBay() {
+        return opening.size().isEmpty();
+    }
+}
