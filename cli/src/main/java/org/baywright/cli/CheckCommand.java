@@ -1,6 +1,6 @@
 package org.baywright.cli;
 
-import org.baywright.model.parts.Shed;
+import org.baywright.model.cladding.Building;
 import picocli.CommandLine.Command;
 
 /** Reads a definition and prints what it comes to. */
@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
         description = "Reads a definition, reports all problems and advice, and prints the headline figures.")
 final class CheckCommand extends ShedCommand {
     @Override
-    void work(Shed shed) {
-        new Headline(shed).lines().forEach(out()::println);
+    void work(Building building) {
+        new Headline(building).lines().forEach(out()::println);
     }
 }

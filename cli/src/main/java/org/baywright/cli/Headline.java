@@ -3,6 +3,7 @@ package org.baywright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Shape;
@@ -12,8 +13,8 @@ import org.baywright.model.takeoff.Summary;
 
 /** The headline figures of a shed, in words. */
 record Headline(Shed shed, Summary summary) {
-    Headline(Shed shed) {
-        this(shed, Summary.of(shed));
+    Headline(Building building) {
+        this(building.shed(), Summary.of(building));
     }
 
     List<String> lines() {

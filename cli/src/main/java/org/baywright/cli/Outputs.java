@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.baywright.model.parts.Shed;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.model.takeoff.Summary;
 import org.baywright.render.output.BillTable;
@@ -24,7 +24,7 @@ import org.baywright.render.sheet.Sheet;
 import org.baywright.render.sheet.SheetSet;
 
 /** The files that can be made from a shed, each named once. */
-record Outputs(Shed shed, Bill bill) {
+record Outputs(Building building, Bill bill) {
     /** All sheets in one file. */
     static final String DRAWINGS = "drawings.pdf";
 
@@ -36,21 +36,23 @@ record Outputs(Shed shed, Bill bill) {
 
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
 
-    Outputs(Shed shed) {
-        this(shed, Bill.of(shed));
+    Outputs(Building building) {
+        this(building, Bill.of(building));
     }
 
     /** What every writing command leaves: the parts and the headline figures. */
     Map<String, Content> data() {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put(PARTS, text(out -> PartsTable.write(shed, out)));
-        files.put("summary.json", text(out -> JsonWriter.write(Summary.of(shed).figures(), out)));
+        files.put(PARTS, text(out -> PartsTable.write(building.shed(), out)));
+        files.put(
+                "summary.json",
+                text(out -> JsonWriter.write(Summary.of(building).figures(), out)));
         return files;
     }
 
     /** The drawings, and each sheet by itself if asked. */
     Map<String, Content> drawings(boolean svg) {
-        SheetSet set = DrawingSet.of(shed, bill);
+        SheetSet set = DrawingSet.of(building, bill);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(DRAWINGS, out -> PdfWriter.write(set, out));
         if (svg) {
@@ -68,7 +70,7 @@ record Outputs(Shed shed, Bill bill) {
 
     /** The order for the merchant and its bill. */
     Map<String, Content> order() {
-        SheetSet set = OrderSet.of(shed, bill);
+        SheetSet set = OrderSet.of(building, bill);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("order.pdf", out -> PdfWriter.write(set, out));
         files.put("bill-of-materials.csv", text(out -> BillTable.write(bill, out)));

@@ -3,8 +3,8 @@ package org.baywright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Reading;
-import org.baywright.model.parts.Shed;
 import org.baywright.model.problem.Problem;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,12 +27,12 @@ abstract class ShedCommand implements Callable<Integer> {
             err().println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
             return Baywright.PROBLEMS;
         }
-        work(Shed.of(reading.definition().get()));
+        work(Building.of(reading.definition().get()));
         return Baywright.DONE;
     }
 
     /** The command's own work. */
-    abstract void work(Shed shed) throws IOException;
+    abstract void work(Building building) throws IOException;
 
     final PrintWriter out() {
         return spec.commandLine().getOut();

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.baywright.model.parts.Shed;
+import org.baywright.model.cladding.Building;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Mixin;
 
@@ -14,8 +14,8 @@ abstract class WritingCommand extends ShedCommand {
     private Target target;
 
     @Override
-    final void work(Shed shed) throws IOException {
-        Outputs outputs = new Outputs(shed);
+    final void work(Building building) throws IOException {
+        Outputs outputs = new Outputs(building);
         Progress progress = new Progress(err());
         progress.say("drawing");
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));

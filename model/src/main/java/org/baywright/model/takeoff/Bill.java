@@ -2,6 +2,7 @@ package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 
@@ -14,6 +15,11 @@ public record Bill(List<BillLine> lines) {
     /** Copies the lines. */
     public Bill {
         lines = List.copyOf(lines);
+    }
+
+    /** The bill of a building. */
+    public static Bill of(Building building) {
+        return of(building.shed());
     }
 
     /** The bill of a shed. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.Shape;
@@ -24,6 +25,11 @@ public record Summary(Map<String, Number> figures) {
     /** Keeps the order. */
     public Summary {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
+
+    /** The figures of a building. */
+    public static Summary of(Building building) {
+        return of(building.shed());
     }
 
     /** The figures of a shed. */

@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Project;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -12,17 +13,18 @@ public final class DrawingSet {
     private DrawingSet() {}
 
     /** The set for council and engineer. */
-    public static SheetSet of(Shed shed, Bill bill) {
-        Project project = shed.definition().project();
+    public static SheetSet of(Building building, Bill bill) {
+        Project project = building.shed().definition().project();
         return new SheetSet(
                 project.name() + ": drawings",
                 project.drawnBy(),
                 "Draft drawings, not for construction until certified",
-                Framing.framed(project, drafts(shed, bill)));
+                Framing.framed(project, drafts(building, bill)));
     }
 
     /** The sheets before framing, with every dimension they print. */
-    static List<Draft> drafts(Shed shed, Bill bill) {
+    static List<Draft> drafts(Building building, Bill bill) {
+        Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(PlanSheet.of(shed));
         drafts.addAll(ElevationSheets.of(shed));

@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Project;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -17,17 +18,18 @@ public final class OrderSet {
     private OrderSet() {}
 
     /** The order of a shed. */
-    public static SheetSet of(Shed shed, Bill bill) {
-        Project project = shed.definition().project();
+    public static SheetSet of(Building building, Bill bill) {
+        Project project = building.shed().definition().project();
         return new SheetSet(
                 project.name() + ": order",
                 project.drawnBy(),
                 "Material order, quantities for the buyer to verify",
-                Framing.framed(project, drafts(shed, bill)));
+                Framing.framed(project, drafts(building, bill)));
     }
 
     /** The sheets before framing. */
-    static List<Draft> drafts(Shed shed, Bill bill) {
+    static List<Draft> drafts(Building building, Bill bill) {
+        Shed shed = building.shed();
         SheetFlow flow = new SheetFlow();
         flow.notes(Notes.of(
                 List.of(Paragraph.heading(Cautions.ORDER)), SheetFrame.room().getWidth()));

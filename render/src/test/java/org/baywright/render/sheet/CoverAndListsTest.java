@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.cladding.Cladding;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
@@ -66,7 +68,7 @@ class CoverAndListsTest {
             List<Draft> bills = BillSheets.of(shed, bill);
             List<Draft> drafts = new ArrayList<>(List.of(CoverSheet.of(shed, bills)));
             drafts.addAll(bills);
-            drafts.addAll(OrderSet.drafts(shed, bill));
+            drafts.addAll(OrderSet.drafts(new Building(shed, Cladding.of(shed)), bill));
             return drafts;
         }
 
@@ -213,7 +215,7 @@ class CoverAndListsTest {
     @Test
     void theCoverListsEverySheetWithItsPage() {
         Case twin = cases("twin-lean-to.yaml");
-        List<Draft> drafts = DrawingSet.drafts(twin.shed(), twin.bill());
+        List<Draft> drafts = DrawingSet.drafts(new Building(twin.shed(), Cladding.of(twin.shed())), twin.bill());
         List<Text> words = texts(drafts.get(0).marks());
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);

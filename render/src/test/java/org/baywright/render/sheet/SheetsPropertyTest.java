@@ -16,6 +16,8 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.cladding.Cladding;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.LeanTo;
@@ -50,7 +52,7 @@ class SheetsPropertyTest {
     }
 
     private static List<Draft> drafts(Shed shed) {
-        return DrawingSet.drafts(shed, Bill.of(shed));
+        return DrawingSet.drafts(new Building(shed, Cladding.of(shed)), Bill.of(shed));
     }
 
     private static List<Text> texts(List<Mark> marks) {
@@ -61,8 +63,8 @@ class SheetsPropertyTest {
     void noTwoTextsOverlapAndNoneLeavesTheFrame(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         Bill bill = Bill.of(shed);
-        DrawingSet.of(shed, bill).sheets().forEach(SheetsPropertyTest::assertReadable);
-        OrderSet.of(shed, bill).sheets().forEach(SheetsPropertyTest::assertReadable);
+        DrawingSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
+        OrderSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
     }
 
     private static void assertReadable(Sheet sheet) {
@@ -222,7 +224,7 @@ class SheetsPropertyTest {
     private static byte[] pdf(Definition definition) throws IOException {
         Shed shed = Shed.of(definition);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        PdfWriter.write(DrawingSet.of(shed, Bill.of(shed)), bytes);
+        PdfWriter.write(DrawingSet.of(new Building(shed, Cladding.of(shed)), Bill.of(shed)), bytes);
         return bytes.toByteArray();
     }
 }
