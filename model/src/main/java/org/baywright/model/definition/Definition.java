@@ -1,7 +1,6 @@
 package org.baywright.model.definition;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Everything that was asked for, defaults applied. Millimetres and degrees.
@@ -14,7 +13,7 @@ import java.util.Optional;
  * @param plates plates and gaps
  * @param anchor the anchor at every hole of every base plate
  * @param envelope what goes on the frame
- * @param site where it stands on its land
+ * @param ground what it stands on
  */
 public record Definition(
         Project project,
@@ -25,7 +24,7 @@ public record Definition(
         Plates plates,
         Anchor anchor,
         Envelope envelope,
-        Optional<Site> site) {
+        Ground ground) {
     /** Copies the lists. */
     public Definition {
         leanTos = List.copyOf(leanTos);

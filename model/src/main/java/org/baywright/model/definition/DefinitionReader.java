@@ -55,7 +55,7 @@ public final class DefinitionReader {
                 new PlatesReader(file, shape.kneeJoint()).read(),
                 new AnchorReader(file.group("anchor", Keys.ANCHOR), shipped).read(),
                 Envelope.usual(file.choice("envelope", Envelope.Extent.class), shipped),
-                Optional.empty());
+                Ground.usual());
     }
 
     private List<Section> ownSections() {

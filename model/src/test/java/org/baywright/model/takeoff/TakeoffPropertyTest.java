@@ -123,6 +123,6 @@ class TakeoffPropertyTest {
                 .toList();
         Shape shape = d.shape();
         return new Definition(
-                d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope(), d.site());
+                d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope(), d.ground());
     }
 }
