@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
@@ -102,9 +101,8 @@ record PostMaker(WallBay bay) {
         if (bay.face().wall().isEnd()) {
             return Stream.of(endColumn(from, 1), endColumn(to, -1));
         }
-        boolean left = bay.face().wall() == Wall.LEFT;
         int number = bay.cover().bay().bay();
-        return Stream.of(sideColumn(from, left ? number + 1 : number), sideColumn(to, left ? number : number + 1));
+        return Stream.of(sideColumn(number), sideColumn(number + 1));
     }
 
     private double[] endColumn(double u, int into) {
@@ -123,7 +121,7 @@ record PostMaker(WallBay bay) {
         return new double[] {u + (inside ? into : -into) * column.depth() / 2, design.width()};
     }
 
-    private double[] sideColumn(double u, int frame) {
+    private double[] sideColumn(int frame) {
         ColumnLine line = bay.face().leanTo().orElseGet(() -> bay.setOut().main(bay.side()));
         Member column = line.column(bay.definition(), frame);
         BaseDesign design = BaseDesign.of(
