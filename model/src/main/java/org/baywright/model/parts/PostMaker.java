@@ -130,9 +130,9 @@ record PostMaker(WallBay bay) {
                         : bay.definition().plates().base(),
                 column,
                 bay.definition().anchor());
-        double middle =
-                bay.setOut().middle(frame, column.width()) - bay.setOut().frameLine(frame);
-        return new double[] {u + middle * bay.u().y(), design.depth()};
+        double middle = bay.setOut().middle(frame, column.width());
+        double u = (middle - bay.face().axes().origin().y()) * bay.u().y();
+        return new double[] {u, design.depth()};
     }
 
     /** On the slab or its grout, the outside face on the string line. */
