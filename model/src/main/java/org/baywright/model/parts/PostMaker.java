@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
@@ -179,10 +180,10 @@ record PostMaker(WallBay bay) {
     }
 
     private boolean isRidge(double u) {
-        double half = member().width() / 2 + APEX_ROOM;
-        double left = bay.face().toWorld(u - half, 0, 0).x();
-        double right = bay.face().toWorld(u + half, 0, 0).x();
-        return Math.signum(roof(left).rise()) != Math.signum(roof(right).rise());
+        boolean gable = bay.definition().shape().roofShape() == RoofShape.GABLE;
+        double x = bay.face().toWorld(u, 0, 0).x();
+        double room = member().width() / 2 + APEX_ROOM;
+        return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
     }
 
     private RoofLine roof(double x) {
