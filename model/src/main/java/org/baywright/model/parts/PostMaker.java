@@ -63,7 +63,7 @@ record PostMaker(WallBay bay) {
             Placement foot = foot(post);
             boolean plated = isPlated(post);
             double from = plated ? base(post).thickness() : 0;
-            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.ALONG))));
+            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.UP))));
             if (plated) {
                 pieces.add(plate(foot, base(post)));
             }
@@ -150,10 +150,15 @@ record PostMaker(WallBay bay) {
 
     private Piece upright(Post post, Placement at) {
         Plane top = at.toLocal(top(post));
-        Solid solid = new Solid(member().profile(), new Plane(new Vec3(-1, 0, 0), 0), top);
+        // Its depth lies along the wall here, in the plane of the cut that follows the rake.
+        Solid solid = new Solid(member().profile().turned(), new Plane(new Vec3(-1, 0, 0), 0), top);
         PartKind kind = post.jamb() ? PartKind.JAMB : PartKind.MULLION;
         return new Piece(
-                kind, new Material.Bar(member().section(), member().turned()), solid, List.of(), bay.place(at));
+                kind,
+                new Material.Bar(member().section(), !member().turned() && member().depth() != member().width()),
+                solid,
+                List.of(),
+                bay.place(at));
     }
 
     private double slip() {
