@@ -46,6 +46,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** Between a row's cleat and the rafter's top or an opening. Common practice, no source. */
     private static final double CLEAR = 10;
 
+    /** What caps and apex plates take below the rafters. Common practice, no source. */
+    private static final double PLATES_BELOW = 60;
+
     /** Bridging rows increase by one for each of these lengths. Common practice, no source. */
     private static final double BRIDGED = 3000;
 
@@ -235,7 +238,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
 
     private double room(double u) {
         double length = bay.face().length();
-        return bay.face().heightAt(Math.max(0, Math.min(length, u)));
+        double inside = Math.max(0, Math.min(length, u));
+        return flush() ? bay.underRafter(inside) - PLATES_BELOW : bay.face().heightAt(inside);
     }
 
     /** Where the rake reaches a height on the way from a place below it; the roof is straight, or turns once. */

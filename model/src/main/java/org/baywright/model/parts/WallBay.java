@@ -9,6 +9,7 @@ import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
@@ -69,5 +70,28 @@ record WallBay(Definition definition, SetOut setOut, WallCover cover, WallPosts 
         }
         double left = setOut.main(Side.LEFT).roof().heightAt(at.x());
         return Math.min(left, setOut.main(Side.RIGHT).roof().heightAt(at.x()));
+    }
+
+    /** The roof line over a place across the span. */
+    RoofLine roof(double x) {
+        RoofLine left = setOut.main(Side.LEFT).roof();
+        RoofLine right = setOut.main(Side.RIGHT).roof();
+        return face().leanTo().map(ColumnLine::roof).orElse(left.heightAt(x) <= right.heightAt(x) ? left : right);
+    }
+
+    /** The rafter's underside over a place of an end wall. */
+    double underRafter(double u) {
+        Vec3 at = face().toWorld(u, 0, 0);
+        RoofLine roof = roof(at.x());
+        return roof.heightAt(at.x()) - roof.plumb(rafterDepth());
+    }
+
+    private double rafterDepth() {
+        if (face().leanTo().isPresent()) {
+            return face().leanTo().get().rafter(definition, frame()).depth();
+        }
+        return Math.max(
+                definition.rafterAt(frame(), Side.LEFT).depth(),
+                definition.rafterAt(frame(), Side.RIGHT).depth());
     }
 }
