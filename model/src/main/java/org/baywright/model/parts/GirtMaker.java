@@ -239,7 +239,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     private double room(double u) {
         double length = bay.face().length();
         double inside = Math.max(0, Math.min(length, u));
-        return flush() ? bay.underRafter(inside) - PLATES_BELOW : bay.face().heightAt(inside);
+        return flush() || bay.rafterStandsOut()
+                ? bay.underRafter(inside) - PLATES_BELOW
+                : bay.face().heightAt(inside);
     }
 
     /** Where the rake reaches a height on the way from a place below it; the roof is straight, or turns once. */

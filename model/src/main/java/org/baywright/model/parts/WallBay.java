@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
@@ -93,5 +94,19 @@ record WallBay(Definition definition, SetOut setOut, WallCover cover, WallPosts 
         return Math.max(
                 definition.rafterAt(frame(), Side.LEFT).depth(),
                 definition.rafterAt(frame(), Side.RIGHT).depth());
+    }
+
+    /** Whether the end rafters or their plates reach out past the string line of an end wall. */
+    boolean rafterStandsOut() {
+        ColumnLine line = face().leanTo().orElseGet(() -> setOut.main(Side.LEFT));
+        double half = Math.max(
+                        line.rafter(definition, frame()).width(),
+                        definition.rafterAt(frame(), Side.RIGHT).width())
+                / 2;
+        boolean plates = definition.shape().kneeJoint() == KneeJoint.BUTTED
+                || face().leanTo().isPresent();
+        double middle = setOut.rafterMiddle(definition, line, frame());
+        double room = Math.abs(middle - face().axes().origin().y());
+        return half + (plates ? PlateRoom.WELD + 5 : 0) > room;
     }
 }

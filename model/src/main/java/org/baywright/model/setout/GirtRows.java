@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
+import org.baywright.model.definition.KneeJoint;
 
 /**
  * The heights of the girts of a sheeted bay.
@@ -52,6 +53,28 @@ public record GirtRows(WallCover cover, List<Double> at) {
         return new GirtRows(
                 cover,
                 rows.stream().filter(r -> r <= high - UNDER_ROOF || r == low).toList());
+    }
+
+    /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line. */
+    private static double clearOfCaps(Definition definition, SetOut setOut, WallCover cover, double row) {
+        if (!cover.face().wall().isEnd()) {
+            return row;
+        }
+        double height = height(definition.envelope().walls().girts());
+        double at = row;
+        for (ColumnLine line : setOut.columnLines()) {
+            boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
+            double rafter =
+                    butted ? 0 : line.rafter(definition, line.firstFrame()).depth();
+            double across = line.column(definition, line.firstFrame()).depth() + 2 * PLATE;
+            double fall = across * Math.abs(line.roof().rise());
+            double top = line.heightBelowRoof(rafter) + fall;
+            double low = top - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
+            if (at + PLATE > low && at - height < top) {
+                at = low - PLATE;
+            }
+        }
+        return at;
     }
 
     /** What a row takes of the wall's height. */
