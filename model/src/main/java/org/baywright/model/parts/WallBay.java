@@ -109,4 +109,16 @@ record WallBay(Definition definition, SetOut setOut, WallCover cover, WallPosts 
         double room = Math.abs(middle - face().axes().origin().y());
         return half + (plates ? PlateRoom.WELD + 5 : 0) > room;
     }
+
+    /** How high rows of a side wall may reach: to the roof's steel plane, or so far below the rafters. */
+    double sideTop(double clear, boolean belowRafters) {
+        ColumnLine line = face().leanTo().orElseGet(() -> setOut.main(side()));
+        double inside =
+                line.x() + line.inward() * line.column(definition, frame()).depth();
+        double lowest = Math.min(line.eaveHeight(), line.roof().heightAt(inside));
+        double rafter = Math.max(
+                line.rafter(definition, frame()).depth(),
+                line.rafter(definition, frame() + 1).depth());
+        return belowRafters ? lowest - line.roof().plumb(rafter) - clear : line.eaveHeight();
+    }
 }
