@@ -50,10 +50,9 @@ final class FrameMaker {
         return setOut.main(side).column(definition, frame);
     }
 
-    /** The frame's rafters share one middle, set by its narrower column, so that they bear on both. */
+    /** The frame's two rafters share one middle. */
     private double rafterMiddle() {
-        double narrower = Math.min(column(Side.LEFT).width(), column(Side.RIGHT).width());
-        return setOut.middle(frame, narrower);
+        return setOut.rafterMiddle(definition, setOut.main(Side.LEFT), frame);
     }
 
     private void main(Side side) {
@@ -144,8 +143,7 @@ final class FrameMaker {
         Member member = line.column(definition, frame);
         Member rafterMember = line.rafter(definition, frame);
         ColumnMaker column = column(PartKind.LEAN_TO_COLUMN, member, line);
-        double narrower = Math.min(member.width(), column(line.side()).width());
-        double middle = setOut.middle(frame, narrower);
+        double middle = setOut.rafterMiddle(definition, line, frame);
         double cap = plates.capThickness();
         stand(column, rafterMember.depth() + cap);
         if (cap > 0) {

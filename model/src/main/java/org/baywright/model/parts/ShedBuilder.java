@@ -27,6 +27,7 @@ final class ShedBuilder {
             maker.pieces().stream().map(Piece::settled).forEach(pieces::add);
             anchors.addAll(maker.anchors());
         }
+        pieces.addAll(definition.envelope().isFull() ? RoofMaker.pieces(definition, setOut) : List.of());
         return new Shed(definition, setOut, marked(pieces), anchors);
     }
 

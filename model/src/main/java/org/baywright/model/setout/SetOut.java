@@ -105,6 +105,18 @@ public record SetOut(double span, List<Double> frameLines, List<ColumnLine> colu
         return frame == frames() ? line - columnWidth / 2 : line;
     }
 
+    /**
+     * Where the rafter over a line lies along the building: on the middle of the narrower of the two columns that carry
+     * it, so that it bears on both.
+     */
+    public double rafterMiddle(Definition definition, ColumnLine line, int frame) {
+        ColumnLine other = main(line.leanTo() ? line.side() : line.side().other());
+        double narrower = Math.min(
+                line.column(definition, frame).width(),
+                other.column(definition, frame).width());
+        return middle(frame, narrower);
+    }
+
     /** The main column line of a side. */
     public ColumnLine main(Side side) {
         return columnLines.stream()
