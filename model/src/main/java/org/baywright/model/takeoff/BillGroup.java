@@ -5,7 +5,16 @@ public enum BillGroup {
     STOCK("Steel to buy, in stock lengths"),
     PIECES("Cut list: pieces cut from the steel above"),
     PLATES("Plates, cut and drilled"),
-    ANCHORS("Anchors");
+    ANCHORS("Anchors"),
+    ROWS("Purlins and girts, rolled to length"),
+    SHEETS("Sheets, longest first"),
+    FLASHINGS("Flashings"),
+    ROOF_WATER("Gutters and downpipes"),
+    FIXINGS("Fixings"),
+    OPENINGS("Doors and windows"),
+    INSULATION("Insulation"),
+    CONCRETE("Concrete"),
+    CONSUMABLES("Consumables");
 
     private final String title;
 
@@ -16,5 +25,10 @@ public enum BillGroup {
     /** The heading. */
     public String title() {
         return title;
+    }
+
+    /** Whether its lines are paid for; the pieces of the cut list are paid for as the bars they come from. */
+    public boolean isBought() {
+        return this != PIECES;
     }
 }
