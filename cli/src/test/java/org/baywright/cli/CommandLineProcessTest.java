@@ -60,7 +60,7 @@ class CommandLineProcessTest {
         Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
         assertEquals(
-                Set.of("drawings.pdf", "order.pdf", "bill-of-materials.csv", "parts.csv", "summary.json"),
+                Set.of("drawings.pdf", "order.pdf", "order.xlsx", "bill-of-materials.csv", "parts.csv", "summary.json"),
                 names(first));
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());

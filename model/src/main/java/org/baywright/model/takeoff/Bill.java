@@ -58,10 +58,12 @@ public record Bill(List<BillLine> lines) {
     }
 
     private static String holes(Part part) {
-        return part.holes().isEmpty()
-                ? ""
-                : ", " + part.holes().size() + " holes "
-                        + Math.round(part.holes().get(0).diameter()) + " at " + part.holeGauges();
+        if (part.holes().isEmpty()) {
+            return "";
+        }
+        int n = part.holes().size();
+        String size = " " + Math.round(part.holes().get(0).diameter());
+        return ", " + (n == 1 ? "1 hole" + size : n + " holes" + size + " at " + part.holeGauges());
     }
 
     /** The lines of one group. */
