@@ -17,8 +17,8 @@ import org.baywright.model.parts.Shed;
  * @param rows each with its reach along the surface and its height up it
  */
 record Supports(List<Row> rows) {
-    private static final Set<PartKind> KINDS =
-            EnumSet.of(PartKind.PURLIN, PartKind.GIRT, PartKind.HEADER, PartKind.SILL);
+    private static final Set<PartKind> ROOF = EnumSet.of(PartKind.PURLIN);
+    private static final Set<PartKind> WALL = EnumSet.of(PartKind.GIRT, PartKind.HEADER, PartKind.SILL);
 
     /** Lapped lengths lie beside each other and take one line of screws. */
     private static final double ONE_ROW = 60;
@@ -34,9 +34,10 @@ record Supports(List<Row> rows) {
     }
 
     static Supports under(Surface surface, Shed shed) {
+        Set<PartKind> kinds = surface.role() == Surface.Role.ROOF ? ROOF : WALL;
         List<Row> rows = new ArrayList<>();
         for (Part part : shed.parts()) {
-            if (KINDS.contains(part.kind())) {
+            if (kinds.contains(part.kind())) {
                 part.places().forEach(place -> add(surface, part, place, rows));
             }
         }

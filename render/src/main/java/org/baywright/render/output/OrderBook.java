@@ -55,7 +55,8 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
     }
 
     private void write(Path file) throws IOException {
-        try (Workbook book = new Workbook(Files.newOutputStream(file), "Baywright", "1.0")) {
+        try (OutputStream out = Files.newOutputStream(file);
+                Workbook book = new Workbook(out, "Baywright", "1.0")) {
             new Page(book.newWorksheet("Summary")).write(summary());
             for (BillGroup group : BillGroup.values()) {
                 if (!bill.lines(group).isEmpty()) {
