@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.BarSection;
@@ -49,7 +50,10 @@ record BracePanels(RowBays bays, int bay) {
     private static final double UNDER_PURLINS = 10;
 
     static final double PLATE = 8;
-    private static final double LEAST_PLATE_DEPTH = 40;
+    private static final double LEAST_PLATE_DEPTH = 30;
+
+    /** From a cap to the middle of the strut beside it. Common practice, no source. */
+    private static final double BESIDE_CAP = 50;
 
     /** The true length of a brace from node to node, in its own plane. @source √(S² + (run/cos θ)²): plane geometry */
     static double trueLength(double along, double levelRun, double cosine) {
@@ -109,19 +113,19 @@ record BracePanels(RowBays bays, int bay) {
     }
 
     private double low() {
-        return (butted() ? inside(line()) : 0) + room();
+        return pastColumn(line());
     }
 
     private double high() {
         RoofSlope slope = bays.rows().slope();
         Plates plates = bays.definition().plates();
-        double end = slope.run() / slope.roof().cosine();
-        double off = switch (slope.top()) {
-            case RIDGE -> plates.apexThickness() / slope.roof().cosine();
-            case HIGH_EAVE -> butted() ? inside(bays.setOut().main(Side.RIGHT)) : 0;
-            case WALL, MAIN_ROOF -> plates.leanToGap() / slope.roof().cosine();
+        double cosine = slope.roof().cosine();
+        double end = slope.run() / cosine;
+        return switch (slope.top()) {
+            case RIDGE -> end - plates.apexThickness() / cosine - room();
+            case HIGH_EAVE -> end - pastColumn(bays.setOut().main(Side.RIGHT));
+            case WALL, MAIN_ROOF -> end - plates.leanToGap() / cosine - room();
         };
-        return end - off - room();
     }
 
     /** A plumb end plate leans into the rafter below its top. */
@@ -130,18 +134,15 @@ record BracePanels(RowBays bays, int bay) {
                 + 2 * plateDepth() * Math.abs(bays.rows().slope().roof().rise());
     }
 
-    private boolean butted() {
-        return bays.definition().shape().kneeJoint() == KneeJoint.BUTTED && !line().leanTo();
-    }
-
-    /** From a column's outside face to the end of the rafter that butts against its inside. */
-    private double inside(ColumnLine line) {
+    /** From a column's outside face to the first node: past the column with its cap, or past the plate of its knee. */
+    private double pastColumn(ColumnLine line) {
+        boolean butted = bays.definition().shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
         double deepest = Stream.of(bay, bay + 1)
                 .mapToDouble(f -> line.column(bays.definition(), f).depth())
                 .max()
                 .orElseThrow();
-        return (deepest + bays.definition().plates().kneeThickness())
-                / line.roof().cosine();
+        double past = butted ? bays.definition().plates().kneeThickness() : PlateRoom.WELD;
+        return (deepest + past) / line.roof().cosine() + (butted ? room() : BESIDE_CAP);
     }
 
     private double panel(List<Double> nodes) {
@@ -169,5 +170,24 @@ record BracePanels(RowBays bays, int bay) {
         double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + across() / 2 * cosine(nodes) + CLEAR) / sine(nodes);
         double usual = isRod() ? END_CLEAT - THREAD : END_CLEAT;
         return Math.max(usual, Math.max(pastRafter, pastStrut));
+    }
+
+    /**
+     * Whether nothing of the bracing lies near a place up the slope, within a stretch along the building from the middle
+     * of either rafter.
+     */
+    boolean isFree(double at, double from, double to, double beside) {
+        List<Double> nodes = nodes();
+        if (nodes.isEmpty()) {
+            return true;
+        }
+        double cleat = (stop(nodes) + 2 * CLEAR) * sine(nodes) + 2 * beside;
+        double spread = (beside + across()) / sine(nodes);
+        return nodes.stream().noneMatch(node -> Math.abs(at - node) < cleat)
+                && IntStream.range(1, nodes.size())
+                        .mapToDouble(i -> (at - nodes.get(i - 1)) / panel(nodes))
+                        .filter(share -> share > 0 && share < 1)
+                        .flatMap(share -> DoubleStream.of(share * along(), (1 - share) * along()))
+                        .noneMatch(y -> y > from - spread && y < to + spread);
     }
 }
