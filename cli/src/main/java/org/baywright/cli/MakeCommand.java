@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Writes everything: drawings, order, bill of materials, parts and summary.")
-final class MakeCommand extends WritingCommand {
+final class MakeCommand extends OrderingCommand {
     @Option(names = "--svg", description = "Writes each sheet as an SVG file too.")
     private boolean svg;
 

@@ -54,15 +54,26 @@ final class Cautions {
 
     /** Under the order's tables. */
     static final List<String> ON_ORDERING = List.of(
-            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, and spare anchors. Order"
-                    + " is both together.",
+            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, laps, spares and"
+                    + " rounding up to what is sold. Order is both together.",
             "Bars come at mill length and are cut by the fabricator. Bars of other lengths in stock may cut with less"
                     + " waste: ask before changing.",
             "Plates are priced as cut and drilled; confirm hole sizes with the anchor product chosen.",
             "Finish before fabrication, and whether to galvanise or paint afterwards, is the buyer's choice. A hollow"
                     + " section to be galvanised needs vent and drain holes.",
-            "Adhesive, bolts, welding consumables and coatings are not in this order.",
             "Bundles are heavy: state the mass of each lift, unload with rated gear, keep people from under the load.");
+
+    /** Under the order of a bare frame. */
+    static final List<String> BARE_ORDER =
+            List.of("Adhesive, bolts, welding consumables and coatings are not in this order.");
+
+    /** Under the order of a whole building. */
+    static final List<String> FULL_ORDER = List.of(
+            "Sheets: measure the steel before the sheets are rolled; keep packs within the crane's limit, say which side"
+                    + " is laid first; no packs on purlins without bridging.",
+            "Screws, bolts, mesh and concrete strengths are starting values: the maker's wind tables and the engineer"
+                    + " govern. Doors and windows need the engineer's wind rating.",
+            "Read the safety data sheets of adhesive, paint and sealant before use; wear gloves and eye protection.");
 
     private Cautions() {}
 }
