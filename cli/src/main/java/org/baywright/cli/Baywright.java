@@ -18,6 +18,7 @@ import picocli.CommandLine.HelpCommand;
             CheckCommand.class,
             DrawCommand.class,
             OrderCommand.class,
+            CutCommand.class,
             MakeCommand.class,
             HelpCommand.class
         },

@@ -79,11 +79,11 @@ record Outputs(Building building, Bill bill) {
 
     /** Writes characters. */
     @FunctionalInterface
-    private interface TextContent {
+    interface TextContent {
         void writeTo(Writer out) throws IOException;
     }
 
-    private static Content text(TextContent content) {
+    static Content text(TextContent content) {
         return (OutputStream bytes) -> {
             Writer out = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
             content.writeTo(out);

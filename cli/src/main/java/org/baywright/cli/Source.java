@@ -1,12 +1,6 @@
 package org.baywright.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +25,8 @@ final class Source {
 
     /** What came of reading and checking: every problem, and the definition when none stops the work. */
     Reading read() throws IOException {
-        Reading reading = DefinitionReader.read(name(), text(), settings, Catalogue.shipped());
+        Reading reading =
+                DefinitionReader.read(TextFile.name(file), TextFile.read(file), settings, Catalogue.shipped());
         if (reading.definition().isEmpty()) {
             return reading;
         }
@@ -39,35 +34,5 @@ final class Source {
         all.addAll(ShedRules.check(reading.definition().get(), reading.places()::where));
         boolean stopped = all.stream().anyMatch(Problem::isError);
         return new Reading(stopped ? Optional.empty() : reading.definition(), all, reading.places());
-    }
-
-    private String name() {
-        return fromInput() ? "standard input" : file;
-    }
-
-    private boolean fromInput() {
-        return file.equals("-");
-    }
-
-    private String text() throws IOException {
-        byte[] bytes = fromInput() ? System.in.readAllBytes() : bytes();
-        try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-        } catch (CharacterCodingException e) {
-            throw new IOException(name() + " is not UTF-8 text", e);
-        }
-    }
-
-    private byte[] bytes() throws IOException {
-        try {
-            return Files.readAllBytes(Path.of(file));
-        } catch (NoSuchFileException e) {
-            throw new IOException("there is no file " + file, e);
-        } catch (IOException e) {
-            throw new IOException("cannot read " + file + ": " + e.getMessage(), e);
-        }
     }
 }

@@ -53,6 +53,19 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         return total(layouts, l -> l.stock().isOffcut() ? 0 : l.stock().lengthMm());
     }
 
+    /**
+     * A length to buy that no plan can be under. Where bars are weighed by their length it is the proven bound; where
+     * they have prices, the pieces less what the yard holds.
+     */
+    public double purchasedBoundMm() {
+        boolean byLength = job.stocks().stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
+        double yard = job.stocks().stream()
+                .filter(Stock::isOffcut)
+                .mapToDouble(s -> s.lengthMm() * s.limit())
+                .sum();
+        return byLength ? lowerBound : Math.max(0, usedMm() - yard);
+    }
+
     /** The length of all pieces. */
     public double usedMm() {
         return total(layouts, Layout::piecesMm);

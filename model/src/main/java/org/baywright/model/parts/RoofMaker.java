@@ -21,7 +21,9 @@ final class RoofMaker {
         return Stream.of(
                         new PurlinMaker(bays).pieces(),
                         new PurlinCleatMaker(bays).pieces(),
-                        new BridgingMaker(bays).pieces())
+                        new BridgingMaker(bays).pieces(),
+                        new RoofBraceMaker(bays).pieces(),
+                        new FlyBraceMaker(bays).pieces())
                 .flatMap(pieces -> pieces);
     }
 }

@@ -1,0 +1,35 @@
+package org.baywright.model.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.baywright.model.problem.Problem;
+
+/**
+ * How the pieces of one section are cut.
+ *
+ * @param section its name; may be empty
+ * @param plan the bars
+ */
+public record SectionPlan(String section, CuttingPlan plan) {
+    /** What stands in the way of planning a list: each piece longer than every stock length. */
+    public static List<Problem> problems(String source, PieceList list, List<Stock> stocks, Saw saw) {
+        return list.bySection().values().stream()
+                .flatMap(pieces -> new CuttingJob(pieces, stocks, saw).problems(source).stream())
+                .toList();
+    }
+
+    /** Plans a list section by section; all together take no longer than the time given. */
+    public static List<SectionPlan> of(PieceList list, List<Stock> stocks, Saw saw, double seconds) {
+        List<SectionPlan> plans = new ArrayList<>();
+        long start = System.nanoTime();
+        int left = list.bySection().size();
+        for (Map.Entry<String, List<Piece>> section : list.bySection().entrySet()) {
+            double spent = (System.nanoTime() - start) / 1e9;
+            CuttingJob job = new CuttingJob(section.getValue(), stocks, saw);
+            plans.add(new SectionPlan(section.getKey(), Cutter.plan(job, Math.max(0.01, (seconds - spent) / left))));
+            left--;
+        }
+        return plans;
+    }
+}
