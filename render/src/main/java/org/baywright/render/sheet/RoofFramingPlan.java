@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -64,10 +65,12 @@ final class RoofFramingPlan {
         return new RoofFramingPlan(shed).drafts();
     }
 
-    /** What lies in a roof runs up the slope or along it; what stands in a wall appears on plan as nothing or on a line. */
+    /** Struts belong to the roof even over a wall; what else stands in a wall is drawn with the wall. */
     private List<MemberAxis> inRoof(List<MemberAxis> members) {
         WallMembers walls = new WallMembers(shed);
-        return members.stream().filter(m -> !walls.isInAny(m)).toList();
+        return members.stream()
+                .filter(m -> m.part().kind() == PartKind.STRUT || walls.of(m).isEmpty())
+                .toList();
     }
 
     private List<Draft> drafts() {
@@ -167,7 +170,7 @@ final class RoofFramingPlan {
                                 words.target(),
                                 words.pointer(),
                                 List.of(Spot.ABOVE, Spot.BELOW, Spot.RIGHT),
-                                3.5,
+                                2.5,
                                 Face.BOLD,
                                 ""));
             }
@@ -213,7 +216,7 @@ final class RoofFramingPlan {
                 .collect(Collectors.toCollection(TreeSet::new))
                 .stream()
                 .map(Figure::length)
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+                .collect(Collectors.toCollection(LinkedHashSet::new));
         return "Lengths lap over the frames, drawn thick: " + String.join(", ", lengths)
                 + " in all, half to each side.";
     }

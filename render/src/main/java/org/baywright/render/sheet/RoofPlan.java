@@ -2,11 +2,10 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Layer;
@@ -17,7 +16,7 @@ import org.locationtech.jts.geom.Envelope;
 
 /** What both plans of the roof share: their strips, string lines, bays, widths and grid, and room for notes. */
 final class RoofPlan {
-    private static final Margins MARGINS = new Margins(24, 30, 30, 24);
+    private static final Margins MARGINS = new Margins(24, 26, 23, 20);
 
     /** How far sheets and gutters may reach past the string lines, mm. */
     private static final double OVERHANG = 1500;
@@ -81,7 +80,7 @@ final class RoofPlan {
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips, Subject subject) {
         String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        String name = subject.title().toUpperCase(java.util.Locale.ROOT) + lines;
+        String name = subject.title().toUpperCase(Locale.ROOT) + lines;
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         subject.content().accept(view, strip);
@@ -113,15 +112,5 @@ final class RoofPlan {
     /** Draws lines of the view as far as a strip shows them. */
     void draw(PlacedView view, Strip strip, List<ViewLine> lines, Pen pen) {
         view.draw(Window.cut(lines, window(strip)), pen, Layer.STEEL);
-    }
-
-    /** Draws the columns under the roof. */
-    void columns(PlacedView view, Strip strip) {
-        plan.steel(view, strip);
-    }
-
-    /** Does something for every bay of a strip under a lean-to or the main roof. */
-    void eachLine(Strip strip, Consumer<ColumnLine> act) {
-        plan.lines(strip).forEach(act);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -93,7 +92,7 @@ final class SlopeViews {
                 zero.y() - deep,
                 zero.y() + rows.sheetPlane());
         PlacedView placed = sheet.view(title(same), cell, bounds, MARGINS);
-        steel(placed, view, slope);
+        steel(placed, view, rows);
         Vec2 sheets = zero.plus(new Vec2(0, rows.sheetPlane()));
         placed.line(at(sheets, rows.sheetLow()), at(sheets, rows.sheetHigh()), Pen.OUTLINE, Layer.STEEL);
         List<Vec2> chain = new ArrayList<>();
@@ -115,9 +114,10 @@ final class SlopeViews {
     }
 
     /** The purlins of the first bay, cut, over the first rafter in thin outline. */
-    private void steel(PlacedView placed, Projection view, RoofSlope slope) {
+    private void steel(PlacedView placed, Projection view, RoofRows rows) {
+        RoofSlope slope = rows.slope();
         for (MemberAxis rafter : rafters) {
-            if (rafter.place().frame() == slope.firstFrame() && isUnder(rafter, slope)) {
+            if (rafter.place().frame() == slope.firstFrame() && carries(rafter, rows.slope())) {
                 Silhouette.outline(rafter.item(), view)
                         .forEach(ring -> placed.draw(List.of(new Stroke(
                                 paper(placed, ring),
@@ -132,7 +132,7 @@ final class SlopeViews {
         for (MemberAxis purlin : purlins) {
             boolean crosses = Math.min(purlin.from().y(), purlin.to().y()) < y
                     && Math.max(purlin.from().y(), purlin.to().y()) > y;
-            if (crosses && isUnder(purlin, slope)) {
+            if (crosses && isOn(purlin, rows)) {
                 List<List<Vec2>> rings = Silhouette.cut(purlin.item(), cut, view).stream()
                         .map(ring -> paper(placed, ring))
                         .toList();
@@ -145,35 +145,33 @@ final class SlopeViews {
         }
     }
 
-    /** Whether a member lies along a slope: between its eave and its top, near its plane. */
-    private static boolean isUnder(MemberAxis member, RoofSlope slope) {
-        double x = member.middle().x();
-        double low = Math.min(slope.eave(), slope.upper());
-        double high = Math.max(slope.eave(), slope.upper());
-        boolean over = x > low - 600 && x < high + 600;
-        double off = member.middle().z() - slope.roof().heightAt(x);
-        return over
-                && Math.abs(off) < 600
-                && member.place().side() == slope.side()
-                && (member.part().kind() == PartKind.PURLIN
-                        || (member.part().kind() == PartKind.LEAN_TO_RAFTER)
-                                == slope.line().leanTo());
+    /** Whether a rafter carries a slope. */
+    private static boolean carries(MemberAxis rafter, RoofSlope slope) {
+        boolean leanTo = rafter.part().kind() == PartKind.LEAN_TO_RAFTER;
+        double x = rafter.middle().x();
+        boolean under = (x - slope.eave()) * (x - slope.upper()) < 0;
+        return leanTo == slope.line().leanTo() && under;
+    }
+
+    /** Whether a purlin lies on the line of one of the rows. */
+    private static boolean isOn(MemberAxis purlin, RoofRows rows) {
+        Vec3 step = purlin.middle().minus(rows.place(0, purlin.middle().y(), 0));
+        double above = step.dot(rows.slope().roof().outward());
+        double up = step.dot(rows.up());
+        return above > 0
+                && above < rows.sheetPlane()
+                && rows.at().stream()
+                        .anyMatch(r -> Math.abs(r - up)
+                                < purlin.part().solid().profile().width());
     }
 
     private static List<Vec2> paper(PlacedView placed, List<Vec2> ring) {
         return ring.stream().map(placed.port()::toPaper).toList();
     }
 
-    private String title(List<RoofRows> same) {
-        String names = same.stream().map(r -> name(r.slope())).distinct().collect(Collectors.joining(" AND "));
-        return names + ", ALONG THE SLOPE";
-    }
-
-    private String name(RoofSlope slope) {
-        String side = slope.side().name().toUpperCase(Locale.ROOT);
-        if (slope.line().leanTo()) {
-            return "LEAN-TO " + slope.line().letter();
-        }
-        return slope.top() == RoofSlope.Top.RIDGE ? side + " ROOF" : "ROOF";
+    private static String title(List<RoofRows> same) {
+        String lines =
+                same.stream().map(r -> r.slope().line().letter()).distinct().collect(Collectors.joining(", "));
+        return "ALONG SLOPE AT " + lines;
     }
 }

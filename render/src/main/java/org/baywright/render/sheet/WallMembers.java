@@ -1,6 +1,8 @@
 package org.baywright.render.sheet;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.WallFace;
@@ -16,13 +18,20 @@ final class WallMembers {
         this.walls = shed.walls();
     }
 
-    boolean isInAny(MemberAxis member) {
-        return walls.stream().anyMatch(w -> isIn(member, w));
+    /** The wall that a member stands in: near a corner the nearer of two. */
+    Optional<WallFace> of(MemberAxis member) {
+        return walls.stream().filter(w -> isIn(member, w)).min(Comparator.comparingDouble(w -> off(member, w)));
     }
 
     /** Whether a member lies in a wall, between its ends and under the roof. */
     static boolean isIn(MemberAxis member, WallFace wall) {
         return near(member.from(), wall) && near(member.to(), wall) && under(member, wall);
+    }
+
+    private static double off(MemberAxis member, WallFace wall) {
+        Vec3 from = wall.axes().toLocal(member.from());
+        Vec3 to = wall.axes().toLocal(member.to());
+        return Math.max(Math.abs(from.z()), Math.abs(to.z()));
     }
 
     private static boolean near(Vec3 end, WallFace wall) {
