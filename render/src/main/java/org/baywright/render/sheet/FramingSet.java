@@ -14,6 +14,7 @@ final class FramingSet {
         List<Draft> drafts = new ArrayList<>();
         if (shed.definition().envelope().isFull()) {
             drafts.addAll(RoofFramingPlan.of(shed));
+            drafts.addAll(RoofSheetingPlan.of(building));
             drafts.addAll(FramingElevations.of(shed));
         }
         List<Draft> numbered = new ArrayList<>();

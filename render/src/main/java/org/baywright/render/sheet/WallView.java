@@ -72,7 +72,7 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
             taken.addAll(faces);
             List<MemberAxis> members = new ArrayList<>();
             faces.forEach(f -> members.addAll(byWall.get(all.indexOf(f))));
-            if (!members.isEmpty()) {
+            if (members.stream().anyMatch(m -> m.part().kind().isMember())) {
                 frames.stream()
                         .filter(m -> faces.stream().anyMatch(f -> WallMembers.isIn(m, f)))
                         .forEach(members::add);
