@@ -16,6 +16,7 @@ final class FramingSet {
             drafts.addAll(RoofFramingPlan.of(shed));
             drafts.addAll(RoofSheetingPlan.of(building));
             drafts.addAll(FramingElevations.of(shed));
+            drafts.addAll(RowSchedule.of(shed));
         }
         List<Draft> numbered = new ArrayList<>();
         for (Draft draft : drafts) {

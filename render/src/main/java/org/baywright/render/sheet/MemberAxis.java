@@ -24,14 +24,15 @@ record MemberAxis(Part part, Place place, Vec3 from, Vec3 to) {
     /** The members of some kinds, by mark and then by place. */
     static List<MemberAxis> of(Shed shed, Set<PartKind> kinds) {
         List<MemberAxis> axes = new ArrayList<>();
-        for (Part part : shed.parts()) {
-            if (kinds.contains(part.kind())) {
-                double start = part.solid().startStation(MIDDLE);
-                double end = part.solid().endStation(MIDDLE);
-                part.places().forEach(place -> axes.add(of(part, place, start, end)));
-            }
-        }
+        shed.parts().stream().filter(p -> kinds.contains(p.kind())).forEach(p -> axes.addAll(of(p)));
         return axes;
+    }
+
+    /** All places of a part. */
+    static List<MemberAxis> of(Part part) {
+        double start = part.solid().startStation(MIDDLE);
+        double end = part.solid().endStation(MIDDLE);
+        return part.places().stream().map(place -> of(part, place, start, end)).toList();
     }
 
     private static MemberAxis of(Part part, Place place, double start, double end) {

@@ -183,7 +183,8 @@ final class RoofFramingPlan {
         notes.add(Paragraph.heading("Purlins"));
         notes.add(Paragraph.bullet(purlin.member().section().designation() + ", spacing at most "
                 + Figure.length(purlin.spacing()) + ", end spaces " + Figure.length(purlin.endSpacing())
-                + ". Spacings are measured along the slope; see the views along the slope."));
+                + ". Spacings are measured along the slope, to the face of the web that the cleats bear on; see"
+                + " the views along the slope."));
         notes.add(Paragraph.bullet(joints()));
         notes.add(Paragraph.bullet("Two M12 4.6 bolts, snug, in 18 holes at each cleat and at both ends of a lap."
                 + " Punching positions are in the purlin and girt schedule."));

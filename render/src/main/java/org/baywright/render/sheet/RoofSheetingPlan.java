@@ -173,7 +173,7 @@ final class RoofSheetingPlan {
         for (int i = 0; i < row.size(); i++) {
             boolean end = i == 0 || i == row.size() - 1;
             boolean round = (i + 1) % every == 0 && (row.size() - 1 - i) * pitch > 6;
-            double u = Math.min((row.get(i).left() + row.get(i).right()) / 2, width(surface));
+            double u = (row.get(i).left() + Math.min(row.get(i).right(), width(surface))) / 2;
             Vec2 at = flat(surface, u, up);
             if ((end || round) && bays.contains(at.x(), at.y())) {
                 Vec2 paper = view.port().toPaper(at).minus(new Vec2(0, TEXT / 2));
