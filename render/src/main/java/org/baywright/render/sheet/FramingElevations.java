@@ -18,6 +18,7 @@ import org.baywright.model.setout.WallFace;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.GridLine;
 import org.baywright.render.dimension.Label;
+import org.baywright.render.dimension.Level;
 import org.baywright.render.dimension.Side;
 import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Fill;
@@ -124,7 +125,7 @@ final class FramingElevations {
                 .chainWithOverall(
                         Side.BELOW, grid.stream().map(x -> new Vec2(x, 0)).toList())
                 .grid(Side.BELOW, List.copyOf(lines.values()), 0)
-                .levels(Side.RIGHT, Levels.of(shed, wall::has));
+                .levels(Side.RIGHT, levels(wall, bounds));
     }
 
     private int frameOf(WallFace end) {
@@ -219,7 +220,14 @@ final class FramingElevations {
                 .chainWithOverall(
                         Side.BELOW, at.stream().map(x -> new Vec2(x, 0)).toList())
                 .grid(Side.BELOW, grid, 0)
-                .levels(Side.RIGHT, Levels.of(shed, wall::has));
+                .levels(Side.RIGHT, levels(wall, window));
+    }
+
+    /** The levels that a view reaches: a side wall does not show the apex. */
+    private List<Level> levels(WallView wall, Envelope window) {
+        return Levels.of(shed, wall::has).stream()
+                .filter(l -> l.height() < window.getMaxY() + FLOOR)
+                .toList();
     }
 
     private String lineOf(WallView wall) {

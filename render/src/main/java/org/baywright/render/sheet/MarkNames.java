@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
 import org.baywright.render.dimension.Label;
@@ -24,6 +25,25 @@ final class MarkNames {
 
     /** Labels for what lies in a window of the view, given in view mm. */
     static void place(PlacedView view, List<MemberAxis> members, Projection projection, Envelope window) {
+        place(
+                view,
+                members,
+                projection,
+                window,
+                p -> p.mark() + " " + p.material().description());
+    }
+
+    /** The same without their sections, for small parts of one section. */
+    static void placeShort(PlacedView view, List<MemberAxis> members, Projection projection, Envelope window) {
+        place(view, members, projection, window, Part::mark);
+    }
+
+    private static void place(
+            PlacedView view,
+            List<MemberAxis> members,
+            Projection projection,
+            Envelope window,
+            Function<Part, String> words) {
         Map<Part, List<Vec2>> places = new LinkedHashMap<>();
         for (MemberAxis member : members) {
             Vec2 middle = projection.flat(member.middle());
@@ -35,12 +55,11 @@ final class MarkNames {
         places.forEach((part, at) -> {
             Vec2 target = furthest(at, chosen);
             chosen.add(target);
-            view.annotate().place(label(view, part, target));
+            view.annotate().place(label(view, part.mark(), words.apply(part), target));
         });
     }
 
-    private static Label label(PlacedView view, Part part, Vec2 target) {
-        String words = part.mark() + " " + part.material().description();
+    private static Label label(PlacedView view, String mark, String words, Vec2 target) {
         return new Label(
                 List.of(words),
                 view.port().toPaper(target),
@@ -48,7 +67,7 @@ final class MarkNames {
                 List.of(Spot.ABOVE, Spot.BELOW, Spot.RIGHT, Spot.LEFT),
                 TEXT,
                 Face.REGULAR,
-                part.mark());
+                mark);
     }
 
     /** The place furthest from all chosen so far; the first of the middle when there is none. */

@@ -34,6 +34,9 @@ final class RoofFramingPlan {
     private static final Set<PartKind> BRACING = EnumSet.of(PartKind.BRACE, PartKind.STRUT);
     private static final double RAFTER_GREY = 0.82;
 
+    /** Where across the building a braced bay is named: clear of the middles of its crosses. */
+    private static final double BESIDE_CROSS = 0.13;
+
     /** Half the stroke across a purlin that butts on its cleat, on paper. */
     private static final double TICK = 0.9;
 
@@ -76,7 +79,7 @@ final class RoofFramingPlan {
     private List<Draft> drafts() {
         RoofPlan.Subject subject = new RoofPlan.Subject("Roof framing plan", notes(), this::content);
         SlopeViews slopes = new SlopeViews(shed);
-        if (roof.hasFoot(subject, SlopeViews.HEIGHT)) {
+        if (slopes.areFew() && roof.hasFoot(subject, SlopeViews.HEIGHT)) {
             return roof.drafts(subject, SlopeViews.HEIGHT, slopes::draw);
         }
         List<Draft> drafts = new ArrayList<>(roof.drafts(subject, 0, (sheet, room) -> {}));
@@ -147,9 +150,10 @@ final class RoofFramingPlan {
     private void names(PlacedView view, Strip strip) {
         List<MemberAxis> named = new ArrayList<>(purlins);
         named.addAll(bracing);
-        named.addAll(flyBraces);
-        named.addAll(bridging);
         MarkNames.place(view, named, axes.projection(), roof.bays(strip));
+        List<MemberAxis> small = new ArrayList<>(flyBraces);
+        small.addAll(bridging);
+        MarkNames.placeShort(view, small, axes.projection(), roof.bays(strip));
     }
 
     /** Says which bays are braced, once the model has braces there. */
@@ -161,7 +165,7 @@ final class RoofFramingPlan {
             boolean braced = bracing.stream()
                     .filter(b -> b.part().kind() == PartKind.BRACE)
                     .anyMatch(b -> b.middle().y() > from && b.middle().y() < to);
-            Vec2 middle = axes.at(roof.setOut().span() / 2, (from + to) / 2);
+            Vec2 middle = axes.at(roof.setOut().span() * BESIDE_CROSS, (from + to) / 2);
             if (braced && bays.contains(middle.x(), middle.y())) {
                 Label words = Label.of(view.port().toPaper(middle), Label.Pointer.BESIDE, "Braced bay");
                 view.annotate()
@@ -189,8 +193,8 @@ final class RoofFramingPlan {
         notes.add(Paragraph.bullet("Two M12 4.6 bolts, snug, in 18 holes at each cleat and at both ends of a lap."
                 + " Punching positions are in the purlin and girt schedule."));
         if (!bridging.isEmpty()) {
-            notes.add(Paragraph.bullet(
-                    "Bridging in thin line between webs; fit it before sheets or sheet packs go on the purlins."));
+            notes.add(Paragraph.bullet("Bridging in thin line between webs, " + section(bridging)
+                    + "; fit it before sheets or sheet packs go on the purlins."));
         }
         notes.add(Paragraph.heading("Bracing"));
         notes.add(Paragraph.bullet(
@@ -199,18 +203,23 @@ final class RoofFramingPlan {
                         : "Braces in heavy line; their true lengths, in the plane of the slope, are in the bracing"
                                 + " schedule. They work in tension only and so go in pairs."));
         if (!flyBraces.isEmpty()) {
-            notes.add(Paragraph.bullet("Fly braces in short heavy line, from the purlin to the rafter's lower face."));
+            notes.add(Paragraph.bullet("Fly braces in short heavy line, " + section(flyBraces)
+                    + ", from the purlin to the rafter's lower face."));
         }
         notes.add(Paragraph.bullet(
                 "Sections, spacings, laps, bridging and bracing are to be confirmed by a licensed engineer."));
         return notes;
     }
 
+    private static String section(List<MemberAxis> members) {
+        return members.get(0).part().material().description();
+    }
+
     private String joints() {
         if (laps.isEmpty()) {
-            return purlins.stream().anyMatch(p -> p.part().punched().size() > 2)
+            return shed.setOut().frames() > 2
                     ? "Lengths butt on the cleats, a stroke across at each end."
-                    : "Each length runs from end to end of its bay.";
+                    : "Each length runs from end to end of the roof.";
         }
         Set<String> lengths = laps.stream()
                 .map(l -> Math.round(l.length() * 10) / 10.0)

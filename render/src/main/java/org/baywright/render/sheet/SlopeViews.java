@@ -62,6 +62,11 @@ final class SlopeViews {
                 + rows.slope().top();
     }
 
+    /** Whether they are few enough to stand beside each other at the foot of a sheet and still be read. */
+    boolean areFew() {
+        return alike.size() <= 2;
+    }
+
     /** All of them beside each other in a room. */
     void draw(SheetBuilder sheet, Envelope room) {
         for (int i = 0; i < alike.size(); i++) {

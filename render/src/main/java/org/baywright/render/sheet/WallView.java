@@ -31,6 +31,10 @@ import org.locationtech.jts.geom.Envelope;
 record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> members, List<OpeningPlace> openings) {
     private static final Set<PartKind> FRAMES = EnumSet.of(
             PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER, PartKind.BASE_PLATE);
+    /** What makes a wall worth a view. */
+    private static final Set<PartKind> FRAMING =
+            EnumSet.of(PartKind.MULLION, PartKind.JAMB, PartKind.HEADER, PartKind.GIRT, PartKind.BRACE);
+
     private static final Set<PartKind> IN_WALLS = EnumSet.of(
             PartKind.MULLION,
             PartKind.JAMB,
@@ -72,7 +76,7 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
             taken.addAll(faces);
             List<MemberAxis> members = new ArrayList<>();
             faces.forEach(f -> members.addAll(byWall.get(all.indexOf(f))));
-            if (members.stream().anyMatch(m -> m.part().kind().isMember())) {
+            if (members.stream().anyMatch(m -> FRAMING.contains(m.part().kind()))) {
                 frames.stream()
                         .filter(m -> faces.stream().anyMatch(f -> WallMembers.isIn(m, f)))
                         .forEach(members::add);
