@@ -8,6 +8,9 @@ import org.baywright.model.geometry.Vec3;
 
 /** A gutter as it falls: to each downpipe from the high points halfway to its neighbours. */
 record GutterFalls(GutterRun run, List<Pipe> pipes) {
+    /** Areas are printed to a tenth. */
+    private static final double PRINTED_M2 = 0.1;
+
     /**
      * A downpipe.
      *
@@ -54,11 +57,26 @@ record GutterFalls(GutterRun run, List<Pipe> pipes) {
         return new GutterFalls(run, pipes);
     }
 
+    /** Runs of neighbours that take the same water, to what is printed of it. */
+    static List<List<Pipe>> alike(List<Pipe> pipes) {
+        List<List<Pipe>> runs = new ArrayList<>();
+        for (Pipe pipe : pipes) {
+            List<Pipe> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
+            if (last.isEmpty() || Math.abs(last.get(0).catchmentM2() - pipe.catchmentM2()) > PRINTED_M2) {
+                runs.add(new ArrayList<>());
+            }
+            runs.get(runs.size() - 1).add(pipe);
+        }
+        return runs;
+    }
+
     /** As {@code DP1 to DP3}. */
     String names() {
-        if (pipes.isEmpty()) {
-            return "no downpipe";
-        }
+        return pipes.isEmpty() ? "no downpipe" : names(pipes);
+    }
+
+    /** The same of some of them. */
+    static String names(List<Pipe> pipes) {
         String first = pipes.get(0).name();
         return pipes.size() == 1
                 ? first

@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,18 +45,21 @@ final class MarkNames {
             Projection projection,
             Envelope window,
             Function<Part, String> words) {
-        Map<Part, List<Vec2>> places = new LinkedHashMap<>();
+        Map<String, List<Vec2>> places = new LinkedHashMap<>();
+        Map<String, String> said = new HashMap<>();
         for (MemberAxis member : members) {
             Vec2 middle = projection.flat(member.middle());
             if (window.contains(middle.x(), middle.y())) {
-                places.computeIfAbsent(member.part(), p -> new ArrayList<>()).add(middle);
+                Part part = member.part();
+                places.computeIfAbsent(part.mark(), m -> new ArrayList<>()).add(middle);
+                said.computeIfAbsent(part.mark(), m -> words.apply(part));
             }
         }
         List<Vec2> chosen = new ArrayList<>();
-        places.forEach((part, at) -> {
+        places.forEach((mark, at) -> {
             Vec2 target = furthest(at, chosen);
             chosen.add(target);
-            view.annotate().place(label(view, part.mark(), words.apply(part), target));
+            view.annotate().place(label(view, mark, said.get(mark), target));
         });
     }
 

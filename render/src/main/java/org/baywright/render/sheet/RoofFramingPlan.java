@@ -190,8 +190,9 @@ final class RoofFramingPlan {
                 + ". Spacings are measured along the slope, to the face of the web that the cleats bear on; see"
                 + " the views along the slope."));
         notes.add(Paragraph.bullet(joints()));
-        notes.add(Paragraph.bullet("Two M12 4.6 bolts, snug, in 18 holes at each cleat and at both ends of a lap."
-                + " Punching positions are in the purlin and girt schedule."));
+        notes.add(Paragraph.bullet(
+                "M12 4.6 bolts, snug, in 18 holes at each cleat" + (laps.isEmpty() ? "" : " and at both ends of a lap")
+                        + ". Punching positions are in the purlin and girt schedule."));
         if (!bridging.isEmpty()) {
             notes.add(Paragraph.bullet("Bridging in thin line between webs, " + section(bridging)
                     + "; fit it before sheets or sheet packs go on the purlins."));

@@ -51,7 +51,10 @@ final class RoofSheetingPlan {
     /** From a gutter to its fall arrows, and the least length of an arrow, paper mm. */
     private static final double ARROW_OFF = 2.2;
 
-    private static final double LEAST_ARROW = 6;
+    private static final double LEAST_ARROW = 4;
+
+    /** More downpipes that take the same than this are named together. */
+    private static final int MOST_NAMED = 2;
 
     /** How far a lay arrow runs, paper mm. */
     private static final double LAY = 18;
@@ -288,35 +291,62 @@ final class RoofSheetingPlan {
                 new ViewLine(flat(from), flat(from.plus(face)), ""),
                 new ViewLine(flat(to), flat(to.plus(face)), ""));
         roof.draw(view, strip, lines, Pen.VISIBLE);
-        Envelope bays = roof.window(strip);
+        falls(
+                view,
+                strip,
+                gutter,
+                face.plus(out.times(ARROW_OFF * view.port().scale().n())),
+                water.fallOneIn());
+        pipes(view, strip, gutter, face.times(0.5));
+    }
+
+    /** Arrows beside the gutter from each high point to the downpipe; the first tells the fall. */
+    private void falls(PlacedView view, Strip strip, GutterFalls gutter, Vec3 off, double oneIn) {
+        Envelope window = roof.window(strip);
         double n = view.port().scale().n();
-        Vec3 off = face.plus(out.times(ARROW_OFF * n));
         boolean told = false;
         for (GutterFalls.Pipe pipe : gutter.pipes()) {
-            Vec3 at = pipe.at().plus(face.times(0.5));
-            Vec2 place = flat(at);
             for (double high : List.of(pipe.from(), pipe.to())) {
-                Vec2 tail = flat(along(pipe.at(), high).plus(off));
-                Vec2 tip = flat(along(
-                                pipe.at(),
-                                pipe.at().y() + Math.signum(high - pipe.at().y()) * 2 * n)
-                        .plus(off));
-                Vec2 start = tip.plus(tail.minus(tip).times(0.5));
-                if (tail.distance(tip) > LEAST_ARROW * n
-                        && bays.contains(start.x(), start.y())
-                        && bays.contains(tip.x(), tip.y())) {
-                    arrow(view, start, tip);
+                double way = Math.signum(high - pipe.at().y());
+                Vec2 tip = flat(along(pipe.at(), pipe.at().y() + way * 2 * n).plus(off));
+                Vec2 middle = flat(along(pipe.at(), (pipe.at().y() + high) / 2).plus(off));
+                boolean seen = window.contains(tip.x(), tip.y()) && window.contains(middle.x(), middle.y());
+                if (seen && middle.distance(tip) > LEAST_ARROW * n) {
+                    arrow(view, middle, tip);
                     if (!told) {
-                        label(view, start, Face.REGULAR, "", "Fall 1:" + Figure.length(water.fallOneIn()));
+                        label(view, middle, Face.REGULAR, "", "Fall 1:" + Figure.length(oneIn));
                         told = true;
                     }
                 }
             }
-            if (bays.contains(place.x(), place.y())) {
-                view.draw(List.of(Arc.circle(view.port().toPaper(place), PIPE, Pen.OUTLINE, Layer.LABEL, "")));
-                label(view, place, Face.BOLD, "", pipe.name(), m2(pipe.catchmentM2()) + ", " + litres(pipe.flowLs()));
+        }
+    }
+
+    /** The downpipes with what each takes; a long run of equal ones is named once. */
+    private void pipes(PlacedView view, Strip strip, GutterFalls gutter, Vec3 toMiddle) {
+        Envelope window = roof.window(strip);
+        List<GutterFalls.Pipe> seen = gutter.pipes().stream()
+                .filter(p -> window.contains(
+                        flat(p.at().plus(toMiddle)).x(),
+                        flat(p.at().plus(toMiddle)).y()))
+                .toList();
+        for (GutterFalls.Pipe pipe : seen) {
+            Vec2 paper = view.port().toPaper(flat(pipe.at().plus(toMiddle)));
+            view.draw(List.of(Arc.circle(paper, PIPE, Pen.OUTLINE, Layer.LABEL, "")));
+        }
+        for (List<GutterFalls.Pipe> run : GutterFalls.alike(seen)) {
+            if (run.size() > MOST_NAMED) {
+                GutterFalls.Pipe middle = run.get(run.size() / 2);
+                name(view, middle, toMiddle, GutterFalls.names(run), "each ");
+            } else {
+                run.forEach(p -> name(view, p, toMiddle, p.name(), ""));
             }
         }
+    }
+
+    private void name(PlacedView view, GutterFalls.Pipe pipe, Vec3 toMiddle, String names, String each) {
+        String takes = each + m2(pipe.catchmentM2()) + ", " + litres(pipe.flowLs());
+        label(view, flat(pipe.at().plus(toMiddle)), Face.BOLD, "", names, takes);
     }
 
     private static Vec3 along(Vec3 at, double y) {

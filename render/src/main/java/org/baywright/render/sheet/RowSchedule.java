@@ -24,7 +24,7 @@ final class RowSchedule {
             Column.words("Section"),
             Column.numbers("Qty"),
             Column.numbers("Length, mm"),
-            Column.words("Pairs of holes, from the marked end, mm"));
+            Column.words("Bolt holes from the marked end, mm"));
 
     private static final List<Column> BRACES = List.of(
             Column.words("Mark"),
@@ -46,7 +46,7 @@ final class RowSchedule {
         List<Row> braces = braces(shed);
         if (!rows.isEmpty()) {
             flow.table(
-                    "Purlins and girts: 18 mm holes in pairs for M12 bolts; mark each length at its left end",
+                    "Purlins and girts: 18 mm holes for M12 bolts at the gauge of the section; mark each at its left end",
                     new Table(ROWS, rows, width).filling());
         }
         if (!braces.isEmpty()) {
