@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -257,10 +259,12 @@ final class FramingElevations {
             member(view, wall, member, window);
         }
         wall.openings().forEach(o -> opening(view, wall, o, window));
-        List<MemberAxis> named =
-                wall.members().stream().filter(m -> m.part().kind().isMember()).toList();
-        MarkNames.place(view, named, wall.projection(), window);
-        List<Double> rows = new ArrayList<>(wall.girtHeights());
+        Map<Boolean, List<MemberAxis>> named = wall.members().stream()
+                .filter(m -> m.part().kind().isMember())
+                .collect(Collectors.partitioningBy(m -> m.part().kind() == PartKind.BRIDGING));
+        MarkNames.place(view, named.get(false), wall.projection(), window);
+        MarkNames.placeShort(view, named.get(true), wall.projection(), window);
+        List<Double> rows = new ArrayList<>(wall.girtHeights(shed));
         if (!rows.isEmpty()) {
             rows.add(0, 0.0);
             view.annotate().chainLeft(rows, window.getMinX());
@@ -276,7 +280,8 @@ final class FramingElevations {
             return;
         }
         if (LINES.contains(kind)) {
-            view.draw(Window.cut(List.of(axis), window), Pen.OUTLINE, Layer.STEEL);
+            Pen pen = kind == PartKind.BRACE ? Pen.OUTLINE : Pen.DIMENSION;
+            view.draw(Window.cut(List.of(axis), window), pen, Layer.STEEL);
             return;
         }
         for (List<Vec2> ring : Silhouette.outline(member.item(), wall.projection())) {

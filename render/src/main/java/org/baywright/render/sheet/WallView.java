@@ -13,7 +13,9 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
@@ -132,12 +134,15 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
         return projection.flat(new Vec3(0, y, 0)).x();
     }
 
-    /** Heights of the girts' middles, in tenths of a millimetre apart. */
-    List<Double> girtHeights() {
+    /** Heights of the girts' backs, from the floor up. */
+    List<Double> girtHeights(Shed shed) {
         TreeSet<Double> heights = new TreeSet<>();
-        members.stream()
-                .filter(m -> m.part().kind() == PartKind.GIRT)
-                .forEach(m -> heights.add(Tolerance.fabricated(m.middle().z())));
+        for (WallCover cover : shed.wallCovers()) {
+            if (faces.contains(cover.face())) {
+                heights.addAll(
+                        GirtRows.of(shed.definition(), shed.setOut(), cover).at());
+            }
+        }
         return List.copyOf(heights);
     }
 
