@@ -203,9 +203,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         ColumnLine line = bay.face().leanTo().orElseGet(() -> bay.setOut().main(bay.side()));
         double width = line.column(bay.definition(), frame).width();
         double middle = bay.setOut().middle(frame, width);
-        double face =
-                Math.abs(middle + (lower ? width : -width) / 2 - bay.setOut().frameLine(frame));
-        boolean corner = frame == 1 || frame == bay.setOut().frames();
+        double y = middle + (lower ? width : -width) / 2;
+        double face = Math.abs((y - bay.face().axes().origin().y()) * bay.u().y() - u);
+        boolean corner = left ? u < 1 : u > bay.face().length() - 1;
         return (corner ? Math.max(face, member().depth()) : face) + HALF_GAP;
     }
 

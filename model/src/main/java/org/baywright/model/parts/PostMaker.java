@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
@@ -102,9 +102,8 @@ record PostMaker(WallBay bay) {
         if (bay.face().wall().isEnd()) {
             return Stream.of(endColumn(from, 1), endColumn(to, -1));
         }
-        boolean left = bay.face().wall() == Wall.LEFT;
         int number = bay.cover().bay().bay();
-        return Stream.of(sideColumn(from, left ? number + 1 : number), sideColumn(to, left ? number : number + 1));
+        return Stream.of(sideColumn(number), sideColumn(number + 1));
     }
 
     private double[] endColumn(double u, int into) {
@@ -123,7 +122,7 @@ record PostMaker(WallBay bay) {
         return new double[] {u + (inside ? into : -into) * column.depth() / 2, design.width()};
     }
 
-    private double[] sideColumn(double u, int frame) {
+    private double[] sideColumn(int frame) {
         ColumnLine line = bay.face().leanTo().orElseGet(() -> bay.setOut().main(bay.side()));
         Member column = line.column(bay.definition(), frame);
         BaseDesign design = BaseDesign.of(
@@ -132,9 +131,9 @@ record PostMaker(WallBay bay) {
                         : bay.definition().plates().base(),
                 column,
                 bay.definition().anchor());
-        double middle =
-                bay.setOut().middle(frame, column.width()) - bay.setOut().frameLine(frame);
-        return new double[] {u + middle * bay.u().y(), design.depth()};
+        double middle = bay.setOut().middle(frame, column.width());
+        double u = (middle - bay.face().axes().origin().y()) * bay.u().y();
+        return new double[] {u, design.depth()};
     }
 
     /** On the slab or its grout, the outside face on the string line. */
@@ -181,10 +180,10 @@ record PostMaker(WallBay bay) {
     }
 
     private boolean isRidge(double u) {
-        double half = member().width() / 2 + APEX_ROOM;
-        double left = bay.face().toWorld(u - half, 0, 0).x();
-        double right = bay.face().toWorld(u + half, 0, 0).x();
-        return Math.signum(roof(left).rise()) != Math.signum(roof(right).rise());
+        boolean gable = bay.definition().shape().roofShape() == RoofShape.GABLE;
+        double x = bay.face().toWorld(u, 0, 0).x();
+        double room = member().width() / 2 + APEX_ROOM;
+        return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
     }
 
     private RoofLine roof(double x) {
