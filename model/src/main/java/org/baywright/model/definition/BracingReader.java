@@ -17,7 +17,7 @@ record BracingReader(GroupReader group, MemberReader members, Shape shape) {
     Bracing read(List<Opening> openings, boolean beamRafters) {
         return new Bracing(
                 members.section(group, "section", SectionUse.BRACE, "ROD 16"),
-                group.given("bays").map(this::bays).orElseGet(() -> BracedBays.usual(shape.baySpacings(), openings)),
+                group.given("bays").map(this::bays).orElseGet(() -> UsualBraces.usual(shape.baySpacings(), openings)),
                 members.section(group, "flyBraces", SectionUse.FLY_BRACE, "EA 50x50x5"),
                 group.wholeIfGiven("flyBraceEvery").orElse(beamRafters ? 2 : 0));
     }

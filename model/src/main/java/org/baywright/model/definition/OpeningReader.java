@@ -27,32 +27,13 @@ record OpeningReader(GroupReader file) {
 
     private static Opening opening(GroupReader group) {
         Opening.Type type = group.choice("type", Opening.Type.class);
-        Optional<Wall> wall = group.choiceIfGiven("wall", Wall.class);
-        Optional<Side> leanTo = group.choiceIfGiven("leanTo", Side.class);
-        wall.ifPresent(w -> {
-            tellBay(group, w);
-            leanTo.filter(l -> !w.isEnd() && w != Wall.of(l)).ifPresent(l -> tellInner(group, l));
-        });
         return new Opening(
                 type,
-                wall.orElse(Wall.FRONT),
-                leanTo,
+                group.choice("wall", Wall.class),
+                group.choiceIfGiven("leanTo", Side.class),
                 group.wholeIfGiven("bay"),
                 isWholeBay(group, type) ? Optional.empty() : Optional.of(size(group, usual(type))),
                 group.numberIfGiven("offset"));
-    }
-
-    private static void tellBay(GroupReader group, Wall wall) {
-        if (wall.isEnd() && group.given("bay").isPresent()) {
-            String message = "a front or rear wall has no bays";
-            group.findings().error("bay-in-end-wall", group.where("bay"), message, "remove it; offset says where");
-        }
-    }
-
-    private static void tellInner(GroupReader group, Side leanTo) {
-        String side = leanTo == Side.LEFT ? "left" : "right";
-        String message = "a lean-to on the " + side + " has the walls front, rear and " + side;
-        group.findings().error("no-such-wall", group.where("wall"), message, "write one of them, or leave leanTo out");
     }
 
     /** Only what is left open may fill a bay; anything that closes it needs jambs. */

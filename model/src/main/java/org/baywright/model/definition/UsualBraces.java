@@ -11,12 +11,12 @@ import java.util.stream.IntStream;
  *
  * <p>Common practice, no source.
  */
-final class BracedBays {
+final class UsualBraces {
     private static final int BAYS_APART = 5;
     private static final double APART = 30_000;
     private static final int FURTHEST_MOVE = 2;
 
-    private BracedBays() {}
+    private UsualBraces() {}
 
     static List<Integer> usual(List<Double> spacings, List<Opening> openings) {
         List<Integer> braced = new ArrayList<>();
