@@ -36,8 +36,8 @@ import org.locationtech.jts.geom.Envelope;
 
 /** Every wall as framing, from outside, two to a sheet while that can be read; long walls in strips. */
 final class FramingElevations {
-    private static final Margins END = new Margins(26, 54, 38, 4);
-    private static final Margins LONG = new Margins(26, 54, 40, 4);
+    private static final Margins END = new Margins(26, 54, 38, 6);
+    private static final Margins LONG = new Margins(26, 54, 40, 6);
 
     /** How far the floor line is drawn past the steel. */
     private static final double FLOOR = 500;
@@ -157,9 +157,10 @@ final class FramingElevations {
                 waiting.add(wall);
             }
         }
-        for (int i = 0; i < waiting.size(); i += 2) {
+        int most = waiting.stream().allMatch(this::asLargeInThirds) ? 3 : 2;
+        for (int i = 0; i < waiting.size(); i += most) {
             SheetBuilder sheet = new SheetBuilder("S6", "Wall framing, sides");
-            int n = Math.min(2, waiting.size() - i);
+            int n = Math.min(most, waiting.size() - i);
             for (int k = 0; k < n; k++) {
                 WallView wall = waiting.get(i + k);
                 Envelope cell = Cells.row(room, k, n);
@@ -168,6 +169,13 @@ final class FramingElevations {
             drafts.add(sheet.build());
         }
         return drafts;
+    }
+
+    /** Whether three views on a sheet leave this one as large as two do. */
+    private boolean asLargeInThirds(WallView wall) {
+        Envelope room = SheetFrame.room();
+        Strips thirds = strips(wall, Cells.row(room, 0, 3));
+        return !thirds.parted() && !strips(wall, Cells.row(room, 0, 2)).betterThan(thirds);
     }
 
     private List<Draft> parted(WallView wall, Strips strips) {
@@ -228,7 +236,7 @@ final class FramingElevations {
     /** The levels that a view reaches: a side wall does not show the apex. */
     private List<Level> levels(WallView wall, Envelope window) {
         return Levels.of(shed, wall::has).stream()
-                .filter(l -> l.height() < window.getMaxY() + FLOOR)
+                .filter(l -> l.height() < window.getMaxY() + 1)
                 .toList();
     }
 

@@ -59,7 +59,7 @@ final class RoofFramingPlan {
         this.purlins = MemberAxis.of(shed, EnumSet.of(PartKind.PURLIN));
         this.bridging = inRoof(MemberAxis.of(shed, EnumSet.of(PartKind.BRIDGING)));
         this.bracing = inRoof(MemberAxis.of(shed, BRACING));
-        this.flyBraces = inRoof(MemberAxis.of(shed, EnumSet.of(PartKind.FLY_BRACE)));
+        this.flyBraces = MemberAxis.of(shed, EnumSet.of(PartKind.FLY_BRACE));
         this.cleats = MemberAxis.of(shed, EnumSet.of(PartKind.PURLIN_CLEAT));
         this.laps = RowLaps.of(purlins, Vec3.ALONG);
     }

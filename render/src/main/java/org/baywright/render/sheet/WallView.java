@@ -120,6 +120,7 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
         for (WallFace face : faces) {
             bounds.expandToInclude(x(face, 0), 0);
             bounds.expandToInclude(x(face, face.length()), 0);
+            face.outline().forEach(p -> bounds.expandToInclude(x(face, p.x()), p.y()));
         }
         return bounds;
     }

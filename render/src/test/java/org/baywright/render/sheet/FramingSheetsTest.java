@@ -30,8 +30,11 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.RoofRows;
+import org.baywright.model.setout.WallCover;
 import org.baywright.render.dimension.Dimension;
+import org.baywright.render.dimension.Direction;
 import org.baywright.render.dimension.TurnedBox;
 import org.baywright.render.mark.Bounds;
 import org.baywright.render.mark.Mark;
@@ -220,6 +223,42 @@ class FramingSheetsTest {
             }
             assertTrue(words.contains(String.valueOf(roof.sheets().size())), "last sheet's number");
         }
+    }
+
+    /** Uprights beside a door, its clear size and its girts are all on the wall's framing. */
+    @Test
+    void aWallShowsItsOpeningsClearSizesAndGirtRows() {
+        Building building = building("span: 12000\nbays: 4\nbaySpacing: 6000\neaveHeight: 4500\nroofPitch: 10\n"
+                + "envelope: full\nopenings:\n  - {type: rollerDoor, wall: left, bay: 2, width: 4000, height: 3600}\n"
+                + "  - {type: window, wall: front, width: 1800, height: 1200, sill: 1000}\n");
+        List<Draft> drafts = FramingElevations.of(building.shed());
+        Set<String> words = drafts.stream()
+                .flatMap(d -> texts(d).stream())
+                .map(Text::content)
+                .collect(Collectors.toSet());
+        assertTrue(
+                words.containsAll(Set.of("4000 × 3600 clear", "1800 × 1200 clear", "sill at +1000")), words.toString());
+        List<Dimension> printed =
+                drafts.stream().flatMap(d -> d.dimensions().stream()).toList();
+        for (WallCover cover : building.shed().wallCovers()) {
+            List<Double> rows = GirtRows.of(
+                            building.shed().definition(), building.shed().setOut(), cover)
+                    .at();
+            assertTrue(rows.size() >= 3, "rows on " + cover.face().wall());
+            for (double row : rows) {
+                assertTrue(
+                        printed.stream().anyMatch(d -> d.direction() == Direction.VERTICAL && reaches(d, row)),
+                        () -> "row at " + row + " of " + cover.face().wall());
+            }
+        }
+    }
+
+    private static boolean reaches(Dimension dimension, double y) {
+        double step = (dimension.to().y() - dimension.from().y()) / dimension.parts();
+        double parts = (y - dimension.from().y()) / step;
+        return Math.abs(parts - Math.rint(parts)) * Math.abs(step) < 1e-6
+                && parts > -1e-6
+                && parts < dimension.parts() + 1e-6;
     }
 
     @Test
