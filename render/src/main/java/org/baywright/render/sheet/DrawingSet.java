@@ -30,6 +30,7 @@ public final class DrawingSet {
         drafts.addAll(ElevationSheets.of(shed));
         drafts.addAll(SectionSheets.of(shed));
         drafts.addAll(BaseSheet.of(shed));
+        drafts.addAll(FramingSet.of(building));
         drafts.addAll(BillSheets.of(shed, bill));
         // Joints come with their sections but are numbered, and so bound, after the set-out.
         drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));
