@@ -26,6 +26,7 @@ public final class DrawingSet {
     static List<Draft> drafts(Building building, Bill bill) {
         Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
+        drafts.addAll(SiteSheet.of(shed));
         drafts.addAll(PlanSheet.of(shed));
         drafts.addAll(ElevationSheets.of(shed));
         drafts.addAll(SectionSheets.of(shed));
