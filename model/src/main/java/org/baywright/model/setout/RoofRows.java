@@ -126,10 +126,10 @@ public record RoofRows(
     private record Setter(Definition definition, SetOut setOut, List<RoofSlope> slopes, RoofSlope slope) {
         RoofRows rows() {
             Purlins purlins = definition.envelope().purlins();
-            RowStand stand = new RowStand(purlins.member(), false);
+            RowStand stand = RowStand.of(purlins.member(), false);
             double sheetLow = sheetLow();
             double sheetHigh = sheetHigh();
-            RowStand lowest = new RowStand(purlins.member(), hangs(stand, lowRow(stand, sheetLow)));
+            RowStand lowest = RowStand.of(purlins.member(), hangs(stand, lowRow(stand, sheetLow)));
             double low = lowRow(lowest, sheetLow);
             double high = highRow(stand, sheetHigh);
             List<Double> at = spread(low, high, purlins.spacing(), purlins.endSpacing());

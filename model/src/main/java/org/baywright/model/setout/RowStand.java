@@ -19,8 +19,25 @@ import org.baywright.model.geometry.Profile;
  *
  * @param member section of the row
  * @param turned a C with its open face down the slope
+ * @param centroidHeight from the rafter's top to the section's centroid, square to the slope
+ * @param centroidUp from the row's line to the section's centroid, up the slope
  */
-public record RowStand(Member member, boolean turned) {
+public record RowStand(Member member, boolean turned, double centroidHeight, double centroidUp) {
+    static RowStand of(Member member, boolean turned) {
+        RowStand loose = new RowStand(member, turned, 0, 0);
+        Profile profile = member.profile();
+        double foot = -profile.outline().stream().mapToDouble(p -> p.x()).min().orElseThrow();
+        return new RowStand(member, turned, foot, loose.centroidUp(profile));
+    }
+
+    private double centroidUp(Profile profile) {
+        if (isLapped()) {
+            return -web() / 2;
+        }
+        double back = -profile.outline().stream().mapToDouble(p -> p.y()).min().orElseThrow();
+        return isCleatAbove() ? isChannel() ? -back : -profile.width() / 2 : back;
+    }
+
     private boolean is(ColdFormedSection.Form form) {
         return member.section() instanceof ColdFormedSection folded && folded.form() == form;
     }
@@ -40,24 +57,6 @@ public record RowStand(Member member, boolean turned) {
         return !isChannel() || turned;
     }
 
-    /** From the rafter's top to the section's centroid, square to the slope. */
-    public double centroidHeight() {
-        return -member.profile().outline().stream()
-                .mapToDouble(p -> p.x())
-                .min()
-                .orElseThrow();
-    }
-
-    /** From the row's line to the section's centroid, up the slope. */
-    public double centroidUp() {
-        Profile profile = member.profile();
-        if (isLapped()) {
-            return -web() / 2;
-        }
-        double back = -profile.outline().stream().mapToDouble(p -> p.y()).min().orElseThrow();
-        return isCleatAbove() ? isChannel() ? -back : -profile.width() / 2 : back;
-    }
-
     /** Thickness of the web that laps and bridging bear on; nothing for a section without one. */
     public double web() {
         return (isLapped() || isChannel()) && member.section() instanceof ColdFormedSection folded
@@ -68,7 +67,7 @@ public record RowStand(Member member, boolean turned) {
     /** How far a plumb plane at the eave must lie down the slope from the row's line, at the rafter's top, to clear it. */
     double roomBelow(double rise) {
         return member.profile().outline().stream()
-                .mapToDouble(p -> (p.x() + centroidHeight()) * rise - up(p.y()))
+                .mapToDouble(p -> (p.x() + centroidHeight) * rise - up(p.y()))
                 .max()
                 .orElseThrow();
     }
@@ -76,12 +75,12 @@ public record RowStand(Member member, boolean turned) {
     /** How far a plumb plane at the top must lie up the slope from the row's line, at the rafter's top, to clear it. */
     double roomAbove(double rise) {
         return member.profile().outline().stream()
-                .mapToDouble(p -> up(p.y()) - (p.x() + centroidHeight()) * rise)
+                .mapToDouble(p -> up(p.y()) - (p.x() + centroidHeight) * rise)
                 .max()
                 .orElseThrow();
     }
 
     private double up(double width) {
-        return centroidUp() + (turned ? -width : width);
+        return centroidUp + (turned ? -width : width);
     }
 }
