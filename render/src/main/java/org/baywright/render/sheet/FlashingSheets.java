@@ -21,6 +21,8 @@ import org.locationtech.jts.geom.Envelope;
 final class FlashingSheets {
     private static final int COLUMNS = 4;
     private static final int ROWS = 2;
+    private static final double GAP = 4;
+    private static final int LARGEST = 2;
 
     /** Words stand between a profile and its title. */
     private static final double WORDS = 18;
@@ -39,13 +41,12 @@ final class FlashingSheets {
     /** Sheets numbered on in series S7. */
     static List<Draft> of(Building building, int firstNumber) {
         List<Flashing> flashings = building.cladding().flashings();
-        Scale scale = scale(flashings);
         List<Draft> drafts = new ArrayList<>();
         for (int from = 0; from < flashings.size(); from += COLUMNS * ROWS) {
             List<Flashing> page = flashings.subList(from, Math.min(flashings.size(), from + COLUMNS * ROWS));
             SheetBuilder sheet = new SheetBuilder("S7." + (firstNumber + drafts.size()), "Flashing profiles");
             for (int i = 0; i < page.size(); i++) {
-                profile(sheet, page.get(i), cell(i), scale);
+                profile(sheet, page.get(i), cell(i));
             }
             drafts.add(sheet.build());
         }
@@ -53,14 +54,14 @@ final class FlashingSheets {
     }
 
     private static Envelope cell(int i) {
-        return Cells.column(Cells.row(SheetFrame.room(), i / COLUMNS, ROWS), i % COLUMNS, COLUMNS);
+        Envelope cell = Cells.column(Cells.row(SheetFrame.room(), i / COLUMNS, ROWS), i % COLUMNS, COLUMNS);
+        return new Envelope(cell.getMinX(), cell.getMaxX() - GAP, cell.getMinY(), cell.getMaxY());
     }
 
-    /** One scale for all, so that they compare by eye. */
-    private static Scale scale(List<Flashing> flashings) {
-        return flashings.stream()
-                .map(f -> PlacedView.fitting(cell(0), bounds(f), MARGINS))
-                .reduce(new Scale(2), (a, b) -> a.n() > b.n() ? a : b);
+    /** Twice reduced at the largest, so that a fold is judged by its figures. */
+    private static Scale scale(Envelope cell, Flashing flashing) {
+        Scale fitting = PlacedView.fitting(cell, bounds(flashing), MARGINS);
+        return fitting.n() < LARGEST ? new Scale(LARGEST) : fitting;
     }
 
     private static Envelope bounds(Flashing flashing) {
@@ -69,9 +70,9 @@ final class FlashingSheets {
         return bounds;
     }
 
-    private static void profile(SheetBuilder sheet, Flashing flashing, Envelope cell, Scale scale) {
+    private static void profile(SheetBuilder sheet, Flashing flashing, Envelope cell) {
         String title = flashing.mark() + "  " + flashing.kind().label().toUpperCase(Locale.ROOT);
-        PlacedView view = sheet.view(title, cell, bounds(flashing), MARGINS, scale);
+        PlacedView view = sheet.view(title, cell, bounds(flashing), MARGINS, scale(cell, flashing));
         sheet.draw(Notes.of(words(flashing), cell.getWidth() - 6)
                 .draw(new Vec2(cell.getMinX() + 2, cell.getMinY() + PlacedView.FOOT + WORDS)));
         List<Vec2> fold = flashing.fold();

@@ -42,8 +42,8 @@ final class OpeningSchedule {
             Column.words("Jambs"),
             Column.words("Header"),
             Column.words("Sill member"),
-            Column.numbers("Over head to roof steel, mm"),
-            Column.words("Beside, left / right, mm"),
+            Column.numbers("Room over, mm"),
+            Column.words("Room left / right, mm"),
             Column.words("Needs"));
 
     /** @source wind locks, head and side room by door: common practice for roller and sectional doors */
@@ -55,8 +55,8 @@ final class OpeningSchedule {
             "Doors and windows are to be rated for the site's wind by their maker; roller doors with wind locks where"
                     + " rated so. An open front or a failed door is a dominant opening: the engineer must know which"
                     + " openings count as open.",
-            "Room over the head is to the top of rafter steel at the lower end of the opening, less the rafter or the"
-                    + " row that stands there: check it on the section.",
+            "Room over is from the head to the top of rafter steel where that is lowest; rafter, header and track take"
+                    + " their share of it: check it on the section.",
             "Left and right as seen from outside, to the nearest frame line or corner.");
 
     private final Shed shed;
