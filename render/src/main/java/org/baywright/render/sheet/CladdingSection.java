@@ -9,6 +9,7 @@ import org.baywright.model.cladding.Surface;
 import org.baywright.model.definition.RoofWater;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Projection;
 import org.baywright.render.view.ViewLine;
 
@@ -23,7 +24,7 @@ record CladdingSection(Building building, double y) {
     private static final Projection FRONT = Projection.front();
 
     /** One thing that is cut: its lines, and words for it. */
-    record Cut(String name, List<ViewLine> lines) {}
+    record Cut(String name, Pen pen, List<ViewLine> lines) {}
 
     /** Everything that the plane meets. */
     List<Cut> cuts() {
@@ -46,7 +47,7 @@ record CladdingSection(Building building, double y) {
                 + surface.profile().name();
         surface.sheets().stream()
                 .filter(s -> s.left() <= u && u < s.right())
-                .forEach(s -> cuts.add(new Cut(name, sheet(surface, s, u))));
+                .forEach(s -> cuts.add(new Cut(name, Pen.OUTLINE, sheet(surface, s, u))));
     }
 
     private static List<ViewLine> sheet(Surface surface, Surface.Sheet sheet, double u) {
@@ -65,7 +66,9 @@ record CladdingSection(Building building, double y) {
             double high = Math.max(run.from().y(), run.to().y());
             if (alongBuilding && low <= y && y <= high) {
                 cuts.add(new Cut(
-                        "Flashing " + flashing.mark() + ", " + flashing.kind().label(), folded(flashing, run)));
+                        "Flashing " + flashing.mark() + ", " + flashing.kind().label(),
+                        Pen.CUT,
+                        folded(flashing, run)));
             }
         }
     }
@@ -108,6 +111,7 @@ record CladdingSection(Building building, double y) {
         Vec2 down = new Vec2(0, -gutter.depth());
         cuts.add(new Cut(
                 "Gutter: " + gutter.name(),
+                Pen.OUTLINE,
                 open(List.of(top, top.plus(down), top.plus(down).plus(wide), top.plus(wide)))));
     }
 

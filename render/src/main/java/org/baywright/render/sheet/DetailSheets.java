@@ -8,7 +8,10 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Annotations;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Mark;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
 import org.baywright.render.view.HiddenLines;
@@ -51,7 +54,17 @@ final class DetailSheets {
             Envelope row = Cells.row(SheetFrame.room(), i / columns(details), ROWS);
             sheets.draw(sheet, details.get(i), Cells.column(row, i % columns(details), columns(details)));
         }
+        if (details.size() < ROWS * columns(details)) {
+            Envelope row = Cells.row(SheetFrame.room(), ROWS - 1, ROWS);
+            sheet.draw(notes(Cells.column(row, columns(details) - 1, columns(details))));
+        }
         return List.of(sheet.build());
+    }
+
+    private static List<Mark> notes(Envelope cell) {
+        List<Paragraph> paragraphs = new ArrayList<>(List.of(Paragraph.heading("Notes")));
+        Cautions.DETAILS.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
+        return Notes.of(paragraphs, cell.getWidth() - 10).draw(new Vec2(cell.getMinX() + 6, cell.getMaxY() - 4));
     }
 
     private static int columns(List<Detail> details) {
@@ -74,12 +87,22 @@ final class DetailSheets {
                 centre.y() + height * scale.n() / 2);
         PlacedView view = sheet.view(detail.title(), rest, window, margins, scale);
         view.border();
-        List<ViewLine> lines = HiddenLines.visible(items(detail, window), detail.view());
+        keepInside(sheet, cell, view.box());
+        List<ViewLine> lines =
+                RoundBars.outlined(building.shed(), HiddenLines.visible(items(detail, window), detail.view()));
         view.draw(Window.cut(lines, window), Pen.VISIBLE, Layer.STEEL);
         if (detail.clad()) {
             clad(view, detail, window);
         }
         names(view, detail, lines, window);
+    }
+
+    /** Words of a detail stay inside its border. */
+    private static void keepInside(SheetBuilder sheet, Envelope cell, Envelope box) {
+        sheet.keepClear(new Envelope(cell.getMinX(), box.getMinX(), box.getMinY(), cell.getMaxY()));
+        sheet.keepClear(new Envelope(box.getMaxX(), cell.getMaxX(), box.getMinY(), cell.getMaxY()));
+        sheet.keepClear(new Envelope(cell.getMinX(), cell.getMaxX(), box.getMaxY(), cell.getMaxY()));
+        sheet.keepClear(new Envelope(cell.getMinX(), cell.getMaxX(), cell.getMinY(), box.getMinY()));
     }
 
     private static Scale scale(double reach, double room) {
@@ -104,7 +127,7 @@ final class DetailSheets {
         List<String> named = new ArrayList<>();
         for (CladdingSection.Cut cut : new CladdingSection(building, detail.at().y()).cuts()) {
             List<ViewLine> seen = Window.cut(cut.lines(), window);
-            view.draw(seen, Pen.OUTLINE, Layer.STEEL);
+            view.draw(seen, cut.pen(), Layer.STEEL);
             if (!seen.isEmpty() && !named.contains(cut.name())) {
                 named.add(cut.name());
                 ViewLine longest = seen.stream()
@@ -123,14 +146,15 @@ final class DetailSheets {
     }
 
     private static void name(PlacedView view, Part part, Vec2 at) {
-        String[] words = part.holes().isEmpty()
-                ? FrameView.words(part)
-                : new String[] {
-                    FrameView.words(part)[0],
-                    Annotations.holeWords(
-                            part.holes().size(), part.holes().get(0).diameter())
-                };
+        String[] words =
+                part.holes().isEmpty() ? FrameView.words(part) : new String[] {FrameView.words(part)[0], holes(part)};
         view.annotate().note(at, words);
+    }
+
+    private static String holes(Part part) {
+        String words =
+                Annotations.holeWords(part.holes().size(), part.holes().get(0).diameter());
+        return part.holes().size() == 1 ? words : words + " at " + part.holeGauges();
     }
 
     private static Optional<Vec2> middle(Part part, List<ViewLine> lines, Envelope window) {

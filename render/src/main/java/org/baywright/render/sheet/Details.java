@@ -69,8 +69,10 @@ final class Details {
         found.add(new Detail(callout, title, view, at, reach, drawn, named, clad));
     }
 
+    /** All but the bracing, which would hide what is shown. */
     private static Set<PartKind> all() {
-        return EnumSet.allOf(PartKind.class);
+        return EnumSet.complementOf(EnumSet.of(
+                PartKind.BRACE, PartKind.BRACE_CLEAT, PartKind.STRUT, PartKind.BRIDGING, PartKind.FLY_BRACE));
     }
 
     /** A frame inside the building, so that nothing stands before what is shown. */
@@ -93,7 +95,7 @@ final class Details {
         setOut.leanTos().stream().findFirst().ifPresent(lean -> {
             eave(lean, "LEAN-TO EAVE, LINE " + lean.letter());
             ColumnLine wall = setOut.main(lean.side());
-            double z = lean.roof().heightAt(wall.x()) + ON_ROOF;
+            double z = lean.roof().heightAt(wall.x());
             section("LEAN-TO AT LINE " + wall.letter(), new Vec3(wall.x(), y(lean), z), EAVE);
         });
     }
