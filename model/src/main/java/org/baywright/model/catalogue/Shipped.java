@@ -13,6 +13,9 @@ final class Shipped {
             Table.read("stock-lengths.csv", Shipped::stockLengths),
             Table.read("sheets.csv", Shipped::sheet));
 
+    static final RainwaterGoods RAINWATER = new RainwaterGoods(
+            Table.read("gutters.csv", Shipped::gutter), Table.read("downpipes.csv", Shipped::downpipe));
+
     private Shipped() {}
 
     private static List<Section> sections() {
@@ -119,5 +122,14 @@ final class Shipped {
                 new SheetProfile.Screws((int) row.number("screwsAtEnds"), (int) row.number("screwsBetween"), (int)
                         row.number("screwsOnWalls")),
                 row.text("source"));
+    }
+
+    private static RainwaterGoods.GutterSize gutter(Table.Row row) {
+        return new RainwaterGoods.GutterSize(
+                row.text("name"), row.number("depth"), row.number("width"), row.number("areaMm2"), row.text("source"));
+    }
+
+    private static RainwaterGoods.DownpipeSize downpipe(Table.Row row) {
+        return new RainwaterGoods.DownpipeSize(row.text("name"), row.number("areaMm2"), row.text("source"));
     }
 }

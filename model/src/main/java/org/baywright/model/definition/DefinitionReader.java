@@ -54,8 +54,8 @@ public final class DefinitionReader {
                 new HeavierReader(file, shape.frames(), shape.roofShape(), members, steel).read(),
                 new PlatesReader(file, shape.kneeJoint()).read(),
                 new AnchorReader(file.group("anchor", Keys.ANCHOR), shipped).read(),
-                Envelope.usual(file.choice("envelope", Envelope.Extent.class), shipped),
-                Ground.usual());
+                new EnvelopeReader(file, shape, members, shipped).read(steel),
+                new GroundReader(file).read());
     }
 
     private List<Section> ownSections() {

@@ -2,10 +2,6 @@ package org.baywright.model.definition;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.baywright.model.catalogue.Catalogue;
-import org.baywright.model.catalogue.Section;
-import org.baywright.model.catalogue.SheetProfile;
 
 /**
  * All that goes on the frame.
@@ -45,38 +41,5 @@ public record Envelope(
     /** Whether the shed has an envelope at all. */
     public boolean isFull() {
         return extent == Extent.FULL;
-    }
-
-    /** An envelope in which everything is as usual. */
-    static Envelope usual(Extent extent, Catalogue catalogue) {
-        SheetProfile sheet = catalogue.sheets().get(0);
-        return new Envelope(
-                extent,
-                new Purlins(member(catalogue, "Z150-15"), 1200, 900, 150, 75, 0.15, OptionalInt.empty()),
-                new WallFrame(
-                        new Girts(member(catalogue, "C100-12"), 1500, 150, false),
-                        new Mullions(member(catalogue, "SHS 100x100x4"), 4000, 25)),
-                new Bracing(section(catalogue, "ROD 16"), List.of(1), section(catalogue, "EA 50x50x5"), 0),
-                new Sheeting(
-                        new Sheeting.Roof(sheet, "", 50, 25, 0, false),
-                        new Sheeting.Walls(sheet, "", 50, false),
-                        12000,
-                        false,
-                        false),
-                new RoofWater(
-                        150,
-                        new RoofWater.Gutter("box gutter 125x100", 100, 125, 11000),
-                        500,
-                        new RoofWater.Downpipe("downpipe 100x75", 7500)),
-                List.of(),
-                Optional.empty());
-    }
-
-    private static Member member(Catalogue catalogue, String name) {
-        return new Member(section(catalogue, name), false);
-    }
-
-    private static Section section(Catalogue catalogue, String name) {
-        return catalogue.section(name).orElseThrow();
     }
 }

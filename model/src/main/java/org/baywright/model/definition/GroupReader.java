@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.baywright.model.problem.Where;
 
@@ -114,6 +115,17 @@ final class GroupReader {
     /** One of an enum's names; empty when it is missing or wrong. */
     <E extends Enum<E>> Optional<E> choiceIfGiven(String key, Class<E> type) {
         return value(key).flatMap(v -> values.choice(v, type));
+    }
+
+    /** A whole number as written, else usual; empty when there is neither or it is wrong. */
+    OptionalInt wholeIfGiven(String key) {
+        OptionalDouble number = numberIfGiven(key);
+        return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
+    }
+
+    /** True or false: as written, else usual. */
+    boolean flag(String key) {
+        return value(key).map(values::flag).orElse(false);
     }
 
     /** The entries of a list; none when it is missing. */

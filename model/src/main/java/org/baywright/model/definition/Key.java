@@ -32,6 +32,11 @@ public record Key(String name, String meaning, Optional<Range> range, Optional<S
         return of(name, meaning).within(new Range(low, high, Range.Unit.COUNT));
     }
 
+    /** A number of some unit that may be left out. */
+    static Key number(String name, double low, double high, Range.Unit unit, String meaning) {
+        return of(name, meaning).within(new Range(low, high, unit));
+    }
+
     private Key within(Range allowed) {
         return new Key(name, meaning, Optional.of(allowed), usual, required);
     }

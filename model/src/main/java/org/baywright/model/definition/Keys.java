@@ -1,6 +1,7 @@
 package org.baywright.model.definition;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Every key of the definition file with its meaning, range and usual value. Reading, spelling and documentation all
@@ -133,11 +134,28 @@ public final class Keys {
                     Key.mm("leanToGap", 0, 100, "between main column and lean-to rafter, level")
                             .usually("10"),
                     Key.of("anchor", "at every hole of every base plate"),
-                    Key.of("envelope", "full, or none for the bare frame").usually("none")));
+                    Key.of("envelope", "full, or none for the bare frame").usually("none"),
+                    Key.of("purlins", "roof rows"),
+                    Key.of("girts", "wall rows"),
+                    Key.of("mullions", "uprights of the end walls, and beside doors"),
+                    Key.of("bracing", "crossed braces of roof and walls, and fly braces"),
+                    Key.mm("longestSheet", 1000, 30_000, "longest sheet that is carried to the site")
+                            .usually("12000"),
+                    Key.of("roofSheets", "sheets of the roof"),
+                    Key.of("wallSheets", "sheets of the walls"),
+                    Key.of("roofWater", "gutters and downpipes"),
+                    Key.of("openings", "list of doors, windows and open bays"),
+                    Key.of("liftingBeam", "a beam for a hoist; none when left out"),
+                    Key.of("slab", "the concrete, for quantities and drawings"),
+                    Key.of("site", "the land around the shed; none when left out")));
 
     /** Every group, the top of the file first. */
-    public static final List<KeyGroup> ALL =
-            List.of(FILE, PROJECT, LEAN_TO, MEMBER, SECTION, HEAVIER, BASE_PLATE, THIN_PLATE, ANCHOR);
+    public static final List<KeyGroup> ALL = Stream.of(
+                    List.of(FILE, PROJECT, LEAN_TO, MEMBER, SECTION, HEAVIER, BASE_PLATE, THIN_PLATE, ANCHOR),
+                    EnvelopeKeys.ALL,
+                    GroundKeys.ALL)
+            .flatMap(List::stream)
+            .toList();
 
     private Keys() {}
 }

@@ -27,6 +27,23 @@ record MemberReader(Catalogue catalogue, ValueReader values) {
                         f, new Located.Scalar(f.where(), ordinary.section().designation())));
     }
 
+    /** A section for one use; what is usual when it is left out, is unknown or cannot serve. */
+    Section section(GroupReader group, String key, SectionUse use, String usual) {
+        Located found = group.value(key).orElse(new Located.Scalar(group.where(key), usual));
+        return values.text(found)
+                .flatMap(name -> named(name, found.where()))
+                .filter(section -> serves(section, use, found.where()))
+                .orElseGet(() -> catalogue.section(usual).orElseThrow());
+    }
+
+    private boolean serves(Section section, SectionUse use, Where where) {
+        if (!use.allows(section)) {
+            String message = Spelling.shown(section.designation()) + " cannot serve here; " + use.words() + " can";
+            values.findings().error("section-kind", where, message, "write " + use.example());
+        }
+        return use.allows(section);
+    }
+
     private Member member(Located found, Located.Scalar unnamed) {
         if (found instanceof Located.Mapping) {
             GroupReader group = GroupReader.of(found, Keys.MEMBER, values);

@@ -19,7 +19,7 @@ final class NumberText {
     private static final Pattern THOUSANDS =
             Pattern.compile("[-+]?\\d{1,3}(?:[,_'\\u2019\\s\\u00a0\\u2009\\u202f]\\d{3})+(?:\\.\\d+)?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("([-+]?\\d+),(\\d+)");
-    private static final Pattern WITH_UNIT = Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+))\\s*([a-z°'\"]+)");
+    private static final Pattern WITH_UNIT = Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+))\\s*([a-z°%'\"]+)");
 
     /** Millimetres in what people write after a length. */
     private static final Map<String, Double> MM_PER = Map.ofEntries(
@@ -75,7 +75,8 @@ final class NumberText {
         Map<String, Double> factors = switch (unit) {
             case MM -> MM_PER;
             case DEGREES -> DEGREES_PER;
-            case COUNT -> Map.of();
+            case PERCENT -> Map.of("%", 1.0);
+            case COUNT, MM2, MM_PER_H, NUMBER -> Map.of();
         };
         Matcher m = WITH_UNIT.matcher(t);
         return m.matches()

@@ -12,7 +12,11 @@ public record Range(double low, double high, Unit unit) {
     public enum Unit {
         MM("mm", "a length in millimetres"),
         DEGREES("degrees", "an angle in degrees"),
-        COUNT("", "a whole number");
+        COUNT("", "a whole number"),
+        PERCENT("%", "a percentage"),
+        MM2("mm²", "an area in square millimetres"),
+        MM_PER_H("mm/h", "rainfall in millimetres an hour"),
+        NUMBER("", "a number");
 
         private final String symbol;
         private final String words;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.baywright.model.problem.Where;
 
 /**
@@ -14,6 +15,7 @@ import org.baywright.model.problem.Where;
  */
 record ValueReader(Findings findings) {
     private static final int LONGEST = 200;
+    private static final Pattern UNDERSCORE = Pattern.compile("_(.)");
     private static final List<String> YES = List.of("true", "yes", "on");
 
     /** A number within the range of its key. */
@@ -86,12 +88,16 @@ record ValueReader(Findings findings) {
         return word;
     }
 
-    /** One of the names of an enum, written small. */
+    /** One of the names of an enum, written as keys are: {@code rollerDoor} for {@code ROLLER_DOOR}. */
     <E extends Enum<E>> Optional<E> choice(Located found, Class<E> type) {
-        List<String> allowed = Arrays.stream(type.getEnumConstants())
-                .map(e -> e.name().toLowerCase(Locale.ROOT))
-                .toList();
-        return word(found, allowed).map(w -> Enum.valueOf(type, w.toUpperCase(Locale.ROOT)));
+        List<String> allowed =
+                Arrays.stream(type.getEnumConstants()).map(ValueReader::written).toList();
+        return word(found, allowed).map(w -> type.getEnumConstants()[allowed.indexOf(w)]);
+    }
+
+    private static String written(Enum<?> choice) {
+        String small = choice.name().toLowerCase(Locale.ROOT);
+        return UNDERSCORE.matcher(small).replaceAll(m -> m.group(1).toUpperCase(Locale.ROOT));
     }
 
     /** True or false, in the words YAML has for it. */

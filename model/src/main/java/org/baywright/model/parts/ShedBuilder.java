@@ -28,6 +28,11 @@ final class ShedBuilder {
             anchors.addAll(maker.anchors());
         }
         pieces.addAll(definition.envelope().isFull() ? RoofMaker.pieces(definition, setOut) : List.of());
+        if (definition.envelope().isFull()) {
+            WallMaker walls = new WallMaker(definition, setOut);
+            walls.pieces().stream().map(Piece::settled).forEach(pieces::add);
+            anchors.addAll(walls.anchors());
+        }
         return new Shed(definition, setOut, marked(pieces), anchors);
     }
 

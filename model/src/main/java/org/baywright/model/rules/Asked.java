@@ -13,19 +13,52 @@ import org.baywright.model.parts.BaseDesign;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
 
 /** What a rule looks at, and where it puts what it finds. Each finding is reported once, however many frames have it. */
 final class Asked {
     private final Definition definition;
     private final SetOut setOut;
+    private final List<WallFace> walls;
+    private final List<OpeningPlace> openings;
     private final Function<String, Where> where;
     private final List<Problem> found = new ArrayList<>();
 
     Asked(Definition definition, Function<String, Where> where) {
         this.definition = definition;
         this.setOut = SetOut.of(definition);
+        this.walls = WallFace.of(definition, setOut);
+        this.openings = OpeningPlace.of(definition, walls).stream()
+                .filter(place ->
+                        place.face().wall().isEnd() || place.opening().bay().isPresent())
+                .toList();
         this.where = where;
+    }
+
+    /** Whether anything goes on the frame. */
+    boolean clad() {
+        return definition.envelope().isFull();
+    }
+
+    List<WallFace> walls() {
+        return walls;
+    }
+
+    /** The openings that have a place in a wall; none on a bare frame. */
+    List<OpeningPlace> openings() {
+        return clad() ? openings : List.of();
+    }
+
+    List<WallCover> covers() {
+        return WallCover.of(definition, setOut, walls);
+    }
+
+    /** The key of an opening. */
+    static String key(OpeningPlace place) {
+        return "openings[" + (place.number() - 1) + "]";
     }
 
     Definition definition() {

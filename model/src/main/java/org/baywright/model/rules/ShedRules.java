@@ -18,7 +18,17 @@ public final class ShedRules {
             new FramesApartRule(),
             new ClosingCapRule(),
             new WideRafterRule(),
-            new AnchorDepthRule());
+            new AnchorDepthRule(),
+            new OpeningWallRule(),
+            new OpeningRoomRule(),
+            new OpeningsApartRule(),
+            new OpeningHiddenRule(),
+            new WayInRule(),
+            new BraceInOpeningRule(),
+            new SheetPitchRule(),
+            new SheetLengthRule(),
+            new LiftingBeamRule(),
+            new SiteRule());
 
     private ShedRules() {}
 

@@ -23,7 +23,8 @@ import org.baywright.model.geometry.Profile;
  * @param centroidUp from the row's line to the section's centroid, up the slope
  */
 public record RowStand(Member member, boolean turned, double centroidHeight, double centroidUp) {
-    static RowStand of(Member member, boolean turned) {
+    /** A section and the way it stands. */
+    public static RowStand of(Member member, boolean turned) {
         RowStand loose = new RowStand(member, turned, 0, 0);
         Profile profile = member.profile();
         double foot = -profile.outline().stream().mapToDouble(p -> p.x()).min().orElseThrow();

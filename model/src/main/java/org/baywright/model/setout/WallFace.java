@@ -53,33 +53,53 @@ public record WallFace(Wall wall, Optional<ColumnLine> leanTo, Placement axes, L
         List<Double> turns = gable ? List.of(setOut.span() / 2) : List.of();
         List<WallFace> faces = new ArrayList<>();
         for (Wall wall : List.of(Wall.FRONT, Wall.REAR)) {
-            faces.add(end(setOut, wall, Optional.empty(), 0, setOut.span(), turns, left.roof(), right.roof()));
+            double y = wall == Wall.FRONT ? 0 : setOut.length();
+            faces.add(end(y, wall, Optional.empty(), 0, setOut.span(), turns, left.roof(), right.roof()));
         }
-        faces.add(side(setOut, left, 1, setOut.frames()));
-        faces.add(side(setOut, right, 1, setOut.frames()));
+        faces.add(side(definition, setOut, left));
+        faces.add(side(definition, setOut, right));
         for (ColumnLine lean : setOut.leanTos()) {
             double main = setOut.main(lean.side()).x();
             double low = Math.min(main, lean.x());
             double high = Math.max(main, lean.x());
-            faces.add(side(setOut, lean, lean.firstFrame(), lean.lastFrame()));
+            faces.add(side(definition, setOut, lean));
             for (Wall wall : List.of(Wall.FRONT, Wall.REAR)) {
-                faces.add(end(setOut, wall, Optional.of(lean), low, high, List.of(), lean.roof(), lean.roof()));
+                double y = endLine(definition, setOut, lean, wall == Wall.FRONT);
+                faces.add(end(y, wall, Optional.of(lean), low, high, List.of(), lean.roof(), lean.roof()));
             }
         }
         return faces;
     }
 
-    private static WallFace side(SetOut setOut, ColumnLine line, int first, int last) {
+    /**
+     * Where a building or lean-to ends along the building: the end string line, or the outside of the steel where a
+     * lean-to ends at a frame between.
+     */
+    static double endLine(Definition definition, SetOut setOut, ColumnLine line, boolean front) {
+        int frame = front ? line.firstFrame() : line.lastFrame();
+        double at = setOut.frameLine(frame);
+        if (frame == 1 || frame == setOut.frames()) {
+            return at;
+        }
+        double steel = Math.max(
+                line.column(definition, frame).width(),
+                line.rafter(definition, frame).width());
+        return at + (front ? -1 : 1) * steel / 2;
+    }
+
+    private static WallFace side(Definition definition, SetOut setOut, ColumnLine line) {
         boolean left = line.side() == Side.LEFT;
-        double from = setOut.frameLine(first);
-        double to = setOut.frameLine(last);
+        int first = line.firstFrame();
+        int last = line.lastFrame();
+        double from = endLine(definition, setOut, line, true);
+        double to = endLine(definition, setOut, line, false);
         Vec3 u = left ? Vec3.ALONG.negated() : Vec3.ALONG;
         Placement axes = Placement.of(new Vec3(line.x(), left ? to : from, 0), u, Vec3.UP);
         List<WallBay> bays = new ArrayList<>();
         for (int i = 0; i < last - first; i++) {
             int bay = left ? last - 1 - i : first + i;
-            double a = setOut.frameLine(bay);
-            double b = setOut.frameLine(bay + 1);
+            double a = bay == first ? from : setOut.frameLine(bay);
+            double b = bay + 1 == last ? to : setOut.frameLine(bay + 1);
             bays.add(left ? new WallBay(bay, to - b, to - a) : new WallBay(bay, a - from, b - from));
         }
         double top = line.eaveHeight();
@@ -90,7 +110,7 @@ public record WallFace(Wall wall, Optional<ColumnLine> leanTo, Placement axes, L
     }
 
     private static WallFace end(
-            SetOut setOut,
+            double y,
             Wall wall,
             Optional<ColumnLine> lean,
             double low,
@@ -99,9 +119,6 @@ public record WallFace(Wall wall, Optional<ColumnLine> leanTo, Placement axes, L
             RoofLine leftRoof,
             RoofLine rightRoof) {
         boolean front = wall == Wall.FRONT;
-        int first = lean.map(ColumnLine::firstFrame).orElse(1);
-        int last = lean.map(ColumnLine::lastFrame).orElse(setOut.frames());
-        double y = setOut.frameLine(front ? first : last);
         Vec3 u = front ? Vec3.ACROSS : Vec3.ACROSS.negated();
         Placement axes = Placement.of(new Vec3(front ? low : high, y, 0), u, Vec3.UP);
         List<Double> xs = new ArrayList<>(List.of(high));

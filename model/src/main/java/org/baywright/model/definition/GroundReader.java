@@ -1,0 +1,56 @@
+package org.baywright.model.definition;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.baywright.model.geometry.Vec2;
+
+/** Reads what the shed stands on. */
+record GroundReader(GroupReader file) {
+    private static final int FEWEST = 3;
+    private static final String POINT = "two numbers [east, north] in millimetres";
+
+    Ground read() {
+        GroupReader slab = file.group("slab", GroundKeys.SLAB);
+        return new Ground(
+                new Slab(
+                        slab.number("thickness"),
+                        slab.number("beyond"),
+                        slab.number("padSide"),
+                        slab.number("padDepth")),
+                file.given("site").map(s -> site(GroupReader.of(s, GroundKeys.SITE, file.values()))));
+    }
+
+    private static Site site(GroupReader group) {
+        Range range = GroundKeys.SITE.key("boundary").range().orElseThrow();
+        List<Vec2> boundary =
+                group.value("boundary").map(b -> ring(group, b, range)).orElse(List.of());
+        Vec2 corner = group.value("corner").map(c -> point(group, c, range)).orElse(new Vec2(0, 0));
+        List<List<Vec2>> neighbours = group.list("neighbours", "buildings, each a list of corners").stream()
+                .map(n -> ring(group, n, range))
+                .toList();
+        return new Site(boundary, corner, group.number("turn"), group.number("north"), neighbours);
+    }
+
+    private static List<Vec2> ring(GroupReader group, Located found, Range range) {
+        List<Located> corners = group.values().list(found, "corners, each " + POINT);
+        if (found instanceof Located.Sequence && corners.size() < FEWEST) {
+            String message = corners.size() + " corners were read; at least three are needed";
+            group.findings().error("too-few-corners", found.where(), message, "give every corner in order");
+        }
+        return corners.stream().map(c -> point(group, c, range)).toList();
+    }
+
+    private static Vec2 point(GroupReader group, Located found, Range range) {
+        List<Located> parts = group.values().list(found, POINT);
+        if (found instanceof Located.Sequence && parts.size() != 2) {
+            String message = "a list of " + parts.size() + " was read; expected are " + POINT;
+            group.findings().error("not-a-point", found.where(), message, "write " + POINT);
+        }
+        if (parts.size() != 2) {
+            return new Vec2(0, 0);
+        }
+        OptionalDouble east = group.values().number(parts.get(0), range);
+        OptionalDouble north = group.values().number(parts.get(1), range);
+        return new Vec2(east.orElse(0), north.orElse(0));
+    }
+}

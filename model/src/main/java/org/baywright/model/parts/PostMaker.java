@@ -1,0 +1,235 @@
+package org.baywright.model.parts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.baywright.model.definition.BasePlate;
+import org.baywright.model.definition.Member;
+import org.baywright.model.definition.RoofShape;
+import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Plane;
+import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.RoofLine;
+import org.baywright.model.setout.WallPosts.Post;
+
+/**
+ * The uprights of a bay: from a base plate to under the rafter of an end wall, or in a side wall to under the roof's
+ * steel plane, less a gap to slip in; its cleat on top is slotted.
+ *
+ * <p>@source length = roof over it − rafter depth/cos θ − plate − grout − slip gap of 20 to 30: common practice
+ *
+ * @param bay the bay
+ */
+record PostMaker(WallBay bay) {
+    private static final double CLEAT = 8;
+    private static final double CLEAT_LENGTH = 120;
+    private static final double HOLE = 18;
+
+    /** What apex plates take below and beside the rafters. Common practice, no source. */
+    private static final double APEX_BELOW = PlateRoom.WELD + 5;
+
+    private static final double APEX_ROOM = 110;
+
+    /** Between two base plates. Common practice, no source. */
+    private static final double PLATES_APART = 5;
+
+    private Member member() {
+        return bay.post();
+    }
+
+    /** A mullion stands like a column; a jamb's plate is no wider than the jamb, to leave the opening clear. */
+    private BaseDesign base(Post post) {
+        OptionalDouble open = OptionalDouble.empty();
+        OptionalDouble along = post.jamb() ? OptionalDouble.of(member().width()) : open;
+        return BaseDesign.of(
+                new BasePlate(open, along, open, post.jamb() ? 2 : 4, open, open, open),
+                member(),
+                bay.definition().anchor());
+    }
+
+    private double grout() {
+        return bay.definition().plates().groutGap();
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        for (Post post : bay.posts().posts()) {
+            Placement foot = foot(post);
+            boolean plated = isPlated(post);
+            double from = plated ? base(post).thickness() : 0;
+            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.ALONG))));
+            if (plated) {
+                pieces.add(plate(foot, base(post)));
+            }
+            if (bay.face().wall().isEnd()) {
+                pieces.add(topCleat(post));
+            }
+        }
+        return pieces;
+    }
+
+    List<Vec3> anchors() {
+        return bay.posts().posts().stream()
+                .filter(this::isPlated)
+                .flatMap(post ->
+                        base(post).holes().stream().map(h -> foot(post).toWorld(-grout(), h.at().x(), h.at().y())))
+                .toList();
+    }
+
+    /**
+     * Whether an upright has a plate of its own: beside a column, or beside another upright, there may be no room for
+     * two; then it stands on the floor and is welded to its neighbour.
+     */
+    private boolean isPlated(Post post) {
+        double half = base(post).depth() / 2 + PLATES_APART;
+        Stream<Double> before = bay.posts().posts().stream()
+                .map(Post::u)
+                .filter(u -> u < post.u())
+                .filter(u -> post.u() - u < 2 * half);
+        return before.findAny().isEmpty() && columns().allMatch(c -> Math.abs(c[0] - post.u()) > half + c[1] / 2);
+    }
+
+    /** Middle of each column of the bay along the wall, and the width of its base plate there. */
+    private Stream<double[]> columns() {
+        double from = bay.cover().bay().from();
+        double to = bay.cover().bay().to();
+        if (bay.face().wall().isEnd()) {
+            return Stream.of(endColumn(from, 1), endColumn(to, -1));
+        }
+        int number = bay.cover().bay().bay();
+        return Stream.of(sideColumn(number), sideColumn(number + 1));
+    }
+
+    private double[] endColumn(double u, int into) {
+        Vec3 at = bay.face().toWorld(u, 0, 0);
+        ColumnLine line = bay.setOut().columnLines().stream()
+                .min(Comparator.comparingDouble(l -> Math.abs(l.x() - at.x())))
+                .orElseThrow();
+        Member column = line.column(bay.definition(), bay.frame());
+        boolean inside = (line.inward() > 0) == (bay.u().x() > 0) == (into > 0);
+        BaseDesign design = BaseDesign.of(
+                line.leanTo()
+                        ? bay.definition().plates().leanToBase()
+                        : bay.definition().plates().base(),
+                column,
+                bay.definition().anchor());
+        return new double[] {u + (inside ? into : -into) * column.depth() / 2, design.width()};
+    }
+
+    private double[] sideColumn(int frame) {
+        ColumnLine line = bay.face().leanTo().orElseGet(() -> bay.setOut().main(bay.side()));
+        Member column = line.column(bay.definition(), frame);
+        BaseDesign design = BaseDesign.of(
+                line.leanTo()
+                        ? bay.definition().plates().leanToBase()
+                        : bay.definition().plates().base(),
+                column,
+                bay.definition().anchor());
+        double middle = bay.setOut().middle(frame, column.width());
+        double u = (middle - bay.face().axes().origin().y()) * bay.u().y();
+        return new double[] {u, design.depth()};
+    }
+
+    /** On the slab or its grout, the outside face on the string line. */
+    private Placement foot(Post post) {
+        double floor = isPlated(post) ? grout() : 0;
+        Vec3 at = bay.face().toWorld(post.u(), floor, -member().depth() / 2);
+        return Placement.of(at, Vec3.UP, bay.out().negated());
+    }
+
+    private Piece plate(Placement foot, BaseDesign base) {
+        return PlateMaker.plate(
+                PartKind.BASE_PLATE, base.width(), base.depth(), base.thickness(), base.holes(), bay.place(foot));
+    }
+
+    private Piece upright(Post post, Placement at) {
+        Plane top = at.toLocal(top(post));
+        Solid solid = new Solid(member().profile(), new Plane(new Vec3(-1, 0, 0), 0), top);
+        PartKind kind = post.jamb() ? PartKind.JAMB : PartKind.MULLION;
+        return new Piece(
+                kind, new Material.Bar(member().section(), member().turned()), solid, List.of(), bay.place(at));
+    }
+
+    private double slip() {
+        return bay.definition().envelope().walls().mullions().slipGap();
+    }
+
+    /** The plane that an upright is cut to: along the rafter in an end wall unless it stands under the ridge. */
+    private Plane top(Post post) {
+        double lowest = lowest(post.u());
+        Vec3 at = bay.face().toWorld(post.u(), lowest - slip(), 0);
+        if (!bay.face().wall().isEnd() || isRidge(post.u())) {
+            double height = bay.face().wall().isEnd() ? lowest : lowestSide(post.u());
+            return Plane.through(new Vec3(0, 0, height - slip()), Vec3.UP);
+        }
+        RoofLine roof = roof(at.x());
+        Vec3 middle = bay.face().toWorld(post.u(), under(post.u()) - slip(), 0);
+        return Plane.through(middle, roof.outward());
+    }
+
+    /** The lowest of the steel over an upright; at the ridge the apex plates hang below the rafters. */
+    private double lowest(double u) {
+        double half = member().width() / 2;
+        return Math.min(under(u - half), under(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
+    }
+
+    private boolean isRidge(double u) {
+        boolean gable = bay.definition().shape().roofShape() == RoofShape.GABLE;
+        double x = bay.face().toWorld(u, 0, 0).x();
+        double room = member().width() / 2 + APEX_ROOM;
+        return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
+    }
+
+    private RoofLine roof(double x) {
+        return bay.face().leanTo().map(ColumnLine::roof).orElseGet(() -> {
+            RoofLine left = bay.setOut().main(Side.LEFT).roof();
+            RoofLine right = bay.setOut().main(Side.RIGHT).roof();
+            return left.heightAt(x) <= right.heightAt(x) ? left : right;
+        });
+    }
+
+    /** The rafter's underside over a place of an end wall. */
+    private double under(double u) {
+        Vec3 at = bay.face().toWorld(u, 0, 0);
+        RoofLine roof = roof(at.x());
+        return roof.heightAt(at.x()) - roof.plumb(rafterDepth());
+    }
+
+    private double rafterDepth() {
+        if (bay.face().leanTo().isPresent()) {
+            return bay.face()
+                    .leanTo()
+                    .get()
+                    .rafter(bay.definition(), bay.frame())
+                    .depth();
+        }
+        return Stream.of(Side.values())
+                .mapToDouble(
+                        side -> bay.definition().rafterAt(bay.frame(), side).depth())
+                .max()
+                .orElseThrow();
+    }
+
+    /** In a side wall the lowest of the roof's steel plane over the upright. */
+    private double lowestSide(double u) {
+        return Math.min(bay.roofAt(u, 0), bay.roofAt(u, member().depth()));
+    }
+
+    /** A slotted plate on the inside of the upright, welded under the rafter. */
+    private Piece topCleat(Post post) {
+        double u = post.u();
+        double top = lowest(u);
+        double width = member().width();
+        Vec3 origin = bay.face().toWorld(u, top - CLEAT_LENGTH / 2, -member().depth());
+        Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
+        double across = Math.max(0, width / 2 - 25);
+        List<Hole> holes = List.of(new Hole(new Vec2(-20, -across), HOLE), new Hole(new Vec2(-20, across), HOLE));
+        return PlateMaker.plate(PartKind.MULLION_CLEAT, CLEAT_LENGTH, width, CLEAT, holes, bay.place(at));
+    }
+}

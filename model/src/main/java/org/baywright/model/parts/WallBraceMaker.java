@@ -1,0 +1,184 @@
+package org.baywright.model.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.baywright.model.catalogue.BarSection;
+import org.baywright.model.catalogue.Section;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Member;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.BracedBays;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallFace;
+
+/**
+ * The crossed braces of a side wall, in the middle of its columns, with a cleat at each end. One brace lies on the
+ * outside of the cleats, the other on their inside, so that they pass each other.
+ *
+ * <p>@source true length √(S² + H²): plane geometry; less end cleats of 100 to 150: common practice
+ *
+ * @param definition what was asked for
+ * @param setOut lines and levels
+ * @param face the wall
+ * @param openings of all walls
+ */
+record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<OpeningPlace> openings) {
+    /** From the floor to the lower nodes, and from the rafter's underside to the upper ones. Common practice. */
+    private static final double NODE_LOW = 300;
+
+    private static final double NODE_UNDER = 150;
+
+    private static final double END_CLEAT = 125;
+    private static final double THREAD = 50;
+    private static final double CLEAR = 10;
+    private static final double EDGE = 25;
+    private static final double PLATE = 8;
+    private static final double HOLE = 18;
+    private static final double LEAST_HEIGHT = 1000;
+
+    /** The crossing lines of a bay: y of the columns' middles and the heights of the nodes. */
+    private record Panel(int bay, double y0, double y1, double low, double high) {
+        double length() {
+            return Math.hypot(y1 - y0, high - low);
+        }
+
+        double cosine() {
+            return (y1 - y0) / length();
+        }
+
+        double sine() {
+            return (high - low) / length();
+        }
+    }
+
+    List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        for (int bay : BracedBays.of(definition, face, openings).bays()) {
+            Panel panel = panel(bay);
+            if (panel.high - panel.low >= LEAST_HEIGHT) {
+                pieces.add(brace(panel, true));
+                pieces.add(brace(panel, false));
+                for (boolean upper : new boolean[] {false, true}) {
+                    pieces.add(cleat(panel, bay, 1, upper));
+                    pieces.add(cleat(panel, bay + 1, -1, upper));
+                }
+            }
+        }
+        return pieces;
+    }
+
+    private ColumnLine line() {
+        return face.leanTo()
+                .orElseGet(() -> setOut.columnLines().stream()
+                        .filter(l ->
+                                !l.leanTo() && l.x() == face.axes().origin().x())
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    private Member column(int frame) {
+        return line().column(definition, frame);
+    }
+
+    private Panel panel(int bay) {
+        double y0 = setOut.middle(bay, column(bay).width());
+        double y1 = setOut.middle(bay + 1, column(bay + 1).width());
+        double rafter = Math.max(
+                line().rafter(definition, bay).depth(),
+                line().rafter(definition, bay + 1).depth());
+        double inside = Math.max(column(bay).depth(), column(bay + 1).depth());
+        double x = line().x() + line().inward() * inside;
+        double top = Math.min(line().eaveHeight(), line().roof().heightAt(x));
+        double high = top - line().roof().plumb(rafter) - definition.plates().capThickness() - NODE_UNDER;
+        return new Panel(bay, y0, y1, NODE_LOW, high);
+    }
+
+    private Section section() {
+        return definition.envelope().bracing().section();
+    }
+
+    private boolean flush() {
+        return definition.envelope().walls().girts().flush();
+    }
+
+    /**
+     * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column; inside
+     * flush girts each brace has cleats of its own, those of the inner one packed clear of the outer.
+     */
+    private double inside(int bay, boolean outer) {
+        Stream<Double> depths = Stream.of(bay, bay + 1).map(f -> column(f).depth());
+        if (!flush()) {
+            return depths.min(Double::compare).orElseThrow() / 2;
+        }
+        double deepest = Stream.concat(
+                        depths,
+                        Stream.of(definition.envelope().walls().girts().member().depth()))
+                .max(Double::compare)
+                .orElseThrow();
+        return deepest + PLATE / 2 + (outer ? 0 : section().width() + CLEAR);
+    }
+
+    private double x(int bay, boolean outer) {
+        return line().x() + line().inward() * inside(bay, outer);
+    }
+
+    /** From a node to the end of a brace: past its cleat, and clear of the column. */
+    private double stop(Panel panel) {
+        boolean rod = section() instanceof BarSection bar && bar.form() == BarSection.Form.ROUND;
+        double widest =
+                Math.max(column(panel.bay).width(), column(panel.bay + 1).width());
+        double past = (widest / 2 + section().depth() / 2 * panel.sine() + CLEAR) / panel.cosine();
+        return Math.max(rod ? END_CLEAT - THREAD : END_CLEAT, past);
+    }
+
+    /** The outer brace rises along the building, the inner one falls. */
+    private Piece brace(Panel panel, boolean outer) {
+        double foot = -section().profile().outline().stream()
+                .mapToDouble(Vec2::y)
+                .min()
+                .orElseThrow();
+        int out = -line().inward();
+        int side = (outer && !flush() ? 1 : -1) * out;
+        double x = x(panel.bay, outer) + side * (PLATE / 2 + foot);
+        Vec3 from = new Vec3(x, panel.y0, outer ? panel.low : panel.high);
+        Vec3 to = new Vec3(x, panel.y1, outer ? panel.high : panel.low);
+        Vec3 along = to.minus(from).unit();
+        Vec3 width = new Vec3(side, 0, 0);
+        double stop = stop(panel);
+        Placement at = Placement.of(from.plus(along.times(stop)), along, width.cross(along));
+        return new Piece(
+                PartKind.BRACE,
+                new Material.Bar(section(), false),
+                Solid.square(section().profile(), 0, panel.length() - 2 * stop),
+                List.of(),
+                new Place(at, panel.bay, line().side()));
+    }
+
+    /** A plate in the plane of the wall on the side of a column. */
+    private Piece cleat(Panel panel, int frame, int into, boolean upper) {
+        double bolt = stop(panel) + EDGE;
+        double face = flush() ? 0 : column(frame).width() / 2;
+        double out = bolt * panel.cosine() - face;
+        double rise = bolt * panel.sine();
+        double width = PlateRoom.upTo5(out + 2 * EDGE);
+        double height = PlateRoom.upTo5(rise + 2 * EDGE);
+        double middle = frame == panel.bay ? panel.y0 : panel.y1;
+        double y = middle + into * (face + width / 2);
+        double node = upper ? panel.high : panel.low;
+        int up = upper ? -1 : 1;
+        double z = node + up * (height / 2 - EDGE);
+        boolean outer = upper == (into < 0);
+        double x = x(panel.bay, outer) - PLATE / 2;
+        Placement at = Placement.of(new Vec3(x, y, z), Vec3.ACROSS, Vec3.UP);
+        // Across × up points to the front, so that a place along the building counts backward.
+        Hole hole = new Hole(new Vec2(up * (rise - height / 2 + EDGE), -into * (out - width / 2)), HOLE);
+        return PlateMaker.plate(
+                PartKind.BRACE_CLEAT, height, width, PLATE, List.of(hole), new Place(at, frame, line().side()));
+    }
+}

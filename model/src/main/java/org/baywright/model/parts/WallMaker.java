@@ -1,0 +1,44 @@
+package org.baywright.model.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.GirtRows;
+import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
+import org.baywright.model.setout.WallPosts;
+
+/** Makes what the walls are hung on: uprights, girts, trimmers of openings, and the braces of the side walls. */
+final class WallMaker {
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Vec3> anchors = new ArrayList<>();
+
+    WallMaker(Definition definition, SetOut setOut) {
+        List<WallFace> faces = WallFace.of(definition, setOut);
+        List<OpeningPlace> openings = OpeningPlace.of(definition, faces);
+        for (WallCover cover : WallCover.of(definition, setOut, faces)) {
+            WallPosts posts = WallPosts.of(definition, cover, openings);
+            List<OpeningPlace> here = WallPosts.in(cover, openings);
+            WallBay bay = new WallBay(definition, setOut, cover, posts, here);
+            PostMaker uprights = new PostMaker(bay);
+            pieces.addAll(uprights.pieces());
+            anchors.addAll(uprights.anchors());
+            pieces.addAll(new TrimMaker(bay).pieces());
+            pieces.addAll(new GirtMaker(bay, GirtRows.of(definition, setOut, cover)).pieces());
+        }
+        faces.stream()
+                .filter(face -> !face.wall().isEnd())
+                .forEach(face -> pieces.addAll(new WallBraceMaker(definition, setOut, face, openings).pieces()));
+    }
+
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    List<Vec3> anchors() {
+        return anchors;
+    }
+}

@@ -1,0 +1,90 @@
+package org.baywright.model.rules;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.baywright.model.definition.LeanTo;
+import org.baywright.model.definition.Opening;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
+import org.baywright.model.setout.WallFace;
+import org.baywright.model.setout.WallFace.WallBay;
+
+/** Every opening names a wall that the shed has, and a bay of it. */
+final class OpeningWallRule implements Rule {
+    @Override
+    public void check(Asked asked) {
+        List<Opening> openings = asked.definition().envelope().openings();
+        for (int i = 0; i < openings.size(); i++) {
+            Opening opening = openings.get(i);
+            String key = "openings[" + i + "]";
+            if (named(asked, key, opening)) {
+                bay(asked, key, opening);
+            }
+        }
+    }
+
+    private static boolean named(Asked asked, String key, Opening opening) {
+        if (opening.leanTo().isEmpty()) {
+            return true;
+        }
+        Side side = opening.leanTo().get();
+        List<LeanTo> leanTos = asked.definition().leanTos();
+        if (leanTos.stream().noneMatch(l -> l.side() == side)) {
+            asked.error(
+                    "no-such-lean-to",
+                    key + ".leanTo",
+                    "there is no lean-to on the " + word(side),
+                    "leave leanTo out for a wall of the main building, or add the lean-to");
+            return false;
+        }
+        if (!opening.wall().isEnd() && opening.wall() != Wall.of(side)) {
+            asked.error(
+                    "no-such-wall",
+                    key + ".wall",
+                    "a lean-to on the " + word(side) + " has the walls front, rear and " + word(side),
+                    "write one of them, or leave leanTo out");
+            return false;
+        }
+        return true;
+    }
+
+    private static void bay(Asked asked, String key, Opening opening) {
+        if (opening.wall().isEnd()) {
+            if (opening.bay().isPresent()) {
+                asked.error(
+                        "bay-in-end-wall",
+                        key + ".bay",
+                        "a " + word(opening.wall()) + " wall has no bays",
+                        "remove it; offset says where the opening is");
+            }
+            return;
+        }
+        List<Integer> bays = asked.walls().stream()
+                .filter(f -> f.wall() == opening.wall())
+                .filter(f -> f.leanTo().map(l -> l.side()).equals(opening.leanTo()))
+                .map(WallFace::bays)
+                .flatMap(List::stream)
+                .map(WallBay::bay)
+                .sorted()
+                .toList();
+        String there = bays.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        if (opening.bay().isEmpty()) {
+            asked.error(
+                    "bay-missing",
+                    key + ".bay",
+                    "an opening in a side wall needs its bay; the wall has " + there,
+                    "add bay, counted from frame 1");
+        } else if (!bays.contains(opening.bay().getAsInt())) {
+            asked.error(
+                    "no-such-bay",
+                    key + ".bay",
+                    "bay " + opening.bay().getAsInt() + " was read; the wall has " + there,
+                    "write one of its bays");
+        }
+    }
+
+    private static String word(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT);
+    }
+}

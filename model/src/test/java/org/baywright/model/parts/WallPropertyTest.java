@@ -1,0 +1,141 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.geometry.Clearance;
+import org.baywright.model.geometry.Convex;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Profile;
+import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.GirtRows;
+import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.WallCover;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/** Walls hang on girts that pass nothing but their supports, and openings stay clear. */
+class WallPropertyTest {
+    private static final double TOLERANCE = 0.1;
+    private static final Set<PartKind> WALL_KINDS = Set.of(
+            PartKind.MULLION,
+            PartKind.JAMB,
+            PartKind.HEADER,
+            PartKind.SILL,
+            PartKind.GIRT,
+            PartKind.GIRT_CLEAT,
+            PartKind.MULLION_CLEAT);
+
+    private record Lump(Part part, Place place, Convex convex) {
+        boolean isWall() {
+            return WALL_KINDS.contains(part.kind());
+        }
+
+        Envelope plan() {
+            return WallPropertyTest.plan(convex);
+        }
+
+        @Override
+        public String toString() {
+            return part.mark() + " at " + place.placement().origin();
+        }
+    }
+
+    private static Envelope plan(Convex convex) {
+        Envelope plan = new Envelope();
+        convex.corners().forEach(c -> plan.expandToInclude(c.x(), c.y()));
+        return plan;
+    }
+
+    @Provide
+    Arbitrary<Definition> sheds() {
+        return WallSheds.any();
+    }
+
+    private static List<Lump> lumps(Shed shed) {
+        List<Lump> lumps = new ArrayList<>();
+        shed.parts()
+                .forEach(part -> part.places()
+                        .forEach(place -> Convex.of(part.solid(), place.placement())
+                                .forEach(c -> lumps.add(new Lump(part, place, c)))));
+        return lumps;
+    }
+
+    @Property(tries = 12)
+    void nothingPassesThroughAnOpening(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        List<Lump> lumps = lumps(shed);
+        for (OpeningPlace opening : shed.openings()) {
+            Convex clear = clear(opening);
+            Envelope plan = plan(clear);
+            for (Lump lump :
+                    lumps.stream().filter(l -> l.plan().intersects(plan)).toList()) {
+                double clearance = Clearance.between(clear, lump.convex);
+                assertTrue(clearance > -TOLERANCE, () -> lump + " stands in the opening " + opening);
+            }
+        }
+    }
+
+    /** The clear opening, half a metre to either side of the string line. */
+    private static Convex clear(OpeningPlace opening) {
+        double middle = (opening.sill() + opening.head()) / 2;
+        Placement at = Placement.of(
+                opening.face().toWorld((opening.left() + opening.right()) / 2, middle, -500),
+                opening.face().axes().width(),
+                Vec3.UP);
+        // The floor takes anchors and plates of the jambs beside it only.
+        Solid box = Solid.square(Profile.rectangle(opening.head() - opening.sill(), opening.width()), 0, 1000);
+        return Convex.of(box, at).get(0);
+    }
+
+    @Property(tries = 12)
+    void wallSteelRunsIntoNothing(@ForAll("sheds") Definition definition) {
+        List<Lump> lumps = lumps(Shed.of(definition));
+        STRtree index = new STRtree();
+        lumps.forEach(l -> index.insert(l.plan(), l));
+        for (Lump a : lumps) {
+            if (a.isWall()) {
+                for (Object found : index.query(a.plan())) {
+                    Lump b = (Lump) found;
+                    boolean other = b.part != a.part || b.place != a.place;
+                    if (other) {
+                        double clearance = Clearance.between(a.convex, b.convex);
+                        assertTrue(clearance > -TOLERANCE, () -> a + " runs " + -clearance + " into " + b);
+                    }
+                }
+            }
+        }
+    }
+
+    @Property(tries = 12)
+    void girtsStandNoFurtherApartThanAsked(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        double most = definition.envelope().walls().girts().spacing();
+        for (WallCover cover : shed.wallCovers()) {
+            List<Double> at = GirtRows.of(definition, shed.setOut(), cover).at();
+            for (int i = 1; i < at.size(); i++) {
+                double space = at.get(i) - at.get(i - 1);
+                double lean = 700;
+                assertTrue(space > 0, "rows go up");
+                assertTrue(
+                        space <= most + TOLERANCE || cover.low() == 0 && space <= most + lean,
+                        () -> "rows " + space + " apart");
+            }
+        }
+    }
+
+    @Property(tries = 12)
+    void everyGirtHasACleatAtBothEnds(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        assertEquals(2 * shed.count(PartKind.GIRT), shed.count(PartKind.GIRT_CLEAT));
+    }
+}
