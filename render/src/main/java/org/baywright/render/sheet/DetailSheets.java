@@ -2,7 +2,10 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
@@ -25,7 +28,7 @@ import org.locationtech.jts.geom.Envelope;
 /** Eaves, ridge and cleats close up, from the model's own parts. */
 final class DetailSheets {
     private static final Margins MARGINS = new Margins(4, 6, 3, 4);
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 2;
     private static final int ROWS = 2;
 
     /** Room for the bubble before the title. */
@@ -42,33 +45,36 @@ final class DetailSheets {
         this.building = building;
     }
 
-    /** One sheet, or none for a bare frame. */
+    /** Sections on one sheet, cleats on another; none for a bare frame. */
     static List<Draft> of(Building building) {
-        List<Detail> details = Details.of(building);
-        if (details.isEmpty()) {
-            return List.of();
-        }
-        SheetBuilder sheet = new SheetBuilder(details.get(0).callout().sheet(), "Details of eaves, ridge and cleats");
         DetailSheets sheets = new DetailSheets(building);
+        Map<String, List<Detail>> bySheet = Details.of(building).stream()
+                .collect(Collectors.groupingBy(d -> d.callout().sheet(), TreeMap::new, Collectors.toList()));
+        return bySheet.entrySet().stream()
+                .map(e -> sheets.sheet(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    private Draft sheet(String number, List<Detail> details) {
+        boolean sections = details.get(0).clad();
+        SheetBuilder sheet = new SheetBuilder(number, sections ? "Details of eaves and ridge" : "Details of cleats");
         for (int i = 0; i < details.size(); i++) {
-            Envelope row = Cells.row(SheetFrame.room(), i / columns(details), ROWS);
-            sheets.draw(sheet, details.get(i), Cells.column(row, i % columns(details), columns(details)));
+            draw(sheet, details.get(i), cell(i));
         }
-        if (details.size() < ROWS * columns(details)) {
-            Envelope row = Cells.row(SheetFrame.room(), ROWS - 1, ROWS);
-            sheet.draw(notes(Cells.column(row, columns(details) - 1, columns(details))));
+        if (details.size() < COLUMNS * ROWS) {
+            sheet.draw(notes(cell(COLUMNS * ROWS - 1)));
         }
-        return List.of(sheet.build());
+        return sheet.build();
+    }
+
+    private static Envelope cell(int i) {
+        return Cells.column(Cells.row(SheetFrame.room(), i / COLUMNS, ROWS), i % COLUMNS, COLUMNS);
     }
 
     private static List<Mark> notes(Envelope cell) {
         List<Paragraph> paragraphs = new ArrayList<>(List.of(Paragraph.heading("Notes")));
         Cautions.DETAILS.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
         return Notes.of(paragraphs, cell.getWidth() - 10).draw(new Vec2(cell.getMinX() + 6, cell.getMaxY() - 4));
-    }
-
-    private static int columns(List<Detail> details) {
-        return Math.max(COLUMNS, (details.size() + ROWS - 1) / ROWS);
     }
 
     private void draw(SheetBuilder sheet, Detail detail, Envelope cell) {

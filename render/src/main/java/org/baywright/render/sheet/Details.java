@@ -25,23 +25,25 @@ final class Details {
     private static final double RIDGE = 280;
     private static final double CLEAT = 150;
 
+    /** A cleat on a column stands no further from where its lines cross. */
+    private static final double AT_COLUMN = 400;
+
     /** From the top of rafter steel to the middle of what lies on it. */
     private static final double ON_ROOF = 60;
 
     private final Shed shed;
     private final SetOut setOut;
-    private final String sheet;
+    private final int firstSheet;
     private final List<Detail> found = new ArrayList<>();
+
+    /** Sections first, cleats on a sheet of their own. */
+    private int sheet;
 
     private Details(Building building) {
         this.shed = building.shed();
         this.setOut = shed.setOut();
-        this.sheet = sheetNumber(shed);
-    }
-
-    /** The sheet they are on: after the joints of every type of frame. */
-    static String sheetNumber(Shed shed) {
-        return "S7." + (FrameType.of(shed).size() + 1);
+        // After the joints of every type of frame.
+        this.firstSheet = FrameType.of(shed).size() + 1;
     }
 
     /** The details of a building; none for a bare frame. */
@@ -50,6 +52,7 @@ final class Details {
         if (building.shed().definition().envelope().isFull()) {
             details.eaves();
             details.top();
+            details.sheet = 1;
             details.cleat(PartKind.PURLIN_CLEAT, "PURLIN CLEAT", PartKind.PURLIN);
             details.cleat(PartKind.GIRT_CLEAT, "GIRT CLEAT", PartKind.GIRT);
             details.brace();
@@ -65,7 +68,7 @@ final class Details {
             Set<PartKind> drawn,
             List<PartKind> named,
             boolean clad) {
-        Callout callout = new Callout(found.size() + 1, sheet);
+        Callout callout = new Callout(found.size() + 1, "S7." + (firstSheet + sheet));
         found.add(new Detail(callout, title, view, at, reach, drawn, named, clad));
     }
 
@@ -95,7 +98,7 @@ final class Details {
         setOut.leanTos().stream().findFirst().ifPresent(lean -> {
             eave(lean, "LEAN-TO EAVE, LINE " + lean.letter());
             ColumnLine wall = setOut.main(lean.side());
-            double z = lean.roof().heightAt(wall.x());
+            double z = lean.roof().heightAt(wall.x()) + 2 * ON_ROOF;
             section("LEAN-TO AT LINE " + wall.letter(), new Vec3(wall.x(), y(lean), z), EAVE);
         });
     }
@@ -124,6 +127,7 @@ final class Details {
     private Optional<Place> middlePlace(PartKind kind) {
         List<Place> places = shed.parts(kind).stream()
                 .flatMap(part -> part.places().stream())
+                .filter(p -> kind != PartKind.GIRT_CLEAT || isAtColumn(p))
                 .sorted(Comparator.comparingInt((Place p) -> Math.abs(p.frame() - Math.min(2, setOut.frames())))
                         .thenComparing(p -> p.side())
                         .thenComparingDouble(p -> p.placement().origin().x())
@@ -136,11 +140,18 @@ final class Details {
         return alike.isEmpty() ? Optional.empty() : Optional.of(alike.get(alike.size() / 2));
     }
 
+    private boolean isAtColumn(Place place) {
+        double x = place.placement().origin().x();
+        double y = place.placement().origin().y();
+        return setOut.columnLines().stream().anyMatch(l -> Math.abs(l.x() - x) < AT_COLUMN)
+                && setOut.frameLines().stream().anyMatch(f -> Math.abs(f - y) < AT_COLUMN);
+    }
+
     private void cleat(PartKind kind, String title, PartKind row) {
         middlePlace(kind).ifPresent(place -> {
             Set<PartKind> drawn = EnumSet.of(kind, row);
             for (PartKind other : PartKind.values()) {
-                if (other.group() == Group.FRAME) {
+                if (other.group() == Group.FRAME || other.group() == Group.WALL) {
                     drawn.add(other);
                 }
             }
