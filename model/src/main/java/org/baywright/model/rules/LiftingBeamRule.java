@@ -32,14 +32,10 @@ final class LiftingBeamRule implements Rule {
 
     private static boolean inside(Asked asked, LiftingBeam beam) {
         double half = beam.member().width() / 2;
-        double low = frames(beam)
-                .mapToDouble(f -> inner(asked, Side.LEFT, f))
-                .max()
-                .orElseThrow();
-        double high = frames(beam)
-                .mapToDouble(f -> inner(asked, Side.RIGHT, f))
-                .min()
-                .orElseThrow();
+        double low =
+                frames(beam).mapToDouble(f -> inner(asked, Side.LEFT, f)).max().orElseThrow();
+        double high =
+                frames(beam).mapToDouble(f -> inner(asked, Side.RIGHT, f)).min().orElseThrow();
         boolean inside = !beam.along() || beam.offset() - half >= low && beam.offset() + half <= high;
         if (!inside) {
             asked.error(
@@ -62,10 +58,8 @@ final class LiftingBeamRule implements Rule {
     }
 
     private static void under(Asked asked, LiftingBeam beam) {
-        double under = frames(beam)
-                .mapToDouble(f -> underRafter(asked, beam, f))
-                .min()
-                .orElseThrow();
+        double under =
+                frames(beam).mapToDouble(f -> underRafter(asked, beam, f)).min().orElseThrow();
         double top = beam.underside() + beam.member().depth();
         if (top > under) {
             asked.error(
@@ -73,7 +67,8 @@ final class LiftingBeamRule implements Rule {
                     "liftingBeam.underside",
                     "the top of the beam is " + Asked.mm(top) + " above the floor; the rafter's underside there is "
                             + Asked.mm(under),
-                    "set underside to " + Asked.mm(Math.floor(under - beam.member().depth())) + " or less");
+                    "set underside to "
+                            + Asked.mm(Math.floor(under - beam.member().depth())) + " or less");
         }
     }
 

@@ -17,9 +17,7 @@ final class OpeningHiddenRule implements Rule {
 
     private static void check(Asked asked, List<WallCover> covers, OpeningPlace place) {
         boolean sheeted = covers.stream()
-                .anyMatch(c -> c.face().equals(place.face())
-                        && c.bay().equals(place.bay())
-                        && c.low() <= place.sill());
+                .anyMatch(c -> c.face().equals(place.face()) && c.bay().equals(place.bay()) && c.low() <= place.sill());
         Optional<ColumnLine> before = place.face().isMain()
                 ? WallCover.leanToBefore(asked.setOut(), place.face(), place.bay())
                 : Optional.empty();

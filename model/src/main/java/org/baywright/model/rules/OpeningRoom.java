@@ -40,7 +40,9 @@ record OpeningRoom(Asked asked, OpeningPlace place) {
     /** The face of the column at the right, in the wall's u. */
     double to() {
         return place.bay().to()
-                - (face().wall().isEnd() ? endColumn(false) : sideColumn(2 * place.bay().bay() + 1 - leftFrame()));
+                - (face().wall().isEnd()
+                        ? endColumn(false)
+                        : sideColumn(2 * place.bay().bay() + 1 - leftFrame()));
     }
 
     /** Seen from outside, frames count from right to left along a left wall. */

@@ -45,8 +45,7 @@ final class SiteRule implements Rule {
             asked.error(
                     "shed-outside-boundary",
                     "site.corner",
-                    String.format(
-                            java.util.Locale.ROOT, "%.1f m² of the shed lie outside the boundary", outside / 1e6),
+                    String.format(java.util.Locale.ROOT, "%.1f m² of the shed lie outside the boundary", outside / 1e6),
                     "change corner or turn");
         }
         neighbours(asked, site, shed);

@@ -41,6 +41,7 @@ public final class DrawingSet {
         drafts.addAll(ElevationSheets.of(shed));
         drafts.addAll(SectionSheets.of(shed));
         drafts.addAll(BaseSheet.of(shed));
+        drafts.addAll(FramingSet.of(building, scope));
         drafts.addAll(DetailSheets.of(building));
         if (scope == SetScope.ALL) {
             drafts.addAll(FlashingSheets.of(building, next(drafts, "S7.")));
