@@ -3,6 +3,7 @@ package org.baywright.cli;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.baywright.render.output.OutputFolder;
+import org.baywright.render.sheet.SetScope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -18,7 +19,7 @@ final class MakeCommand extends OrderingCommand {
 
     @Override
     Map<String, OutputFolder.Content> files(Outputs outputs) {
-        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(svg));
+        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(SetScope.ALL, svg));
         files.putAll(outputs.order());
         return files;
     }

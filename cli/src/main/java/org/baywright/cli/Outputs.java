@@ -24,6 +24,7 @@ import org.baywright.render.output.PdfWriter;
 import org.baywright.render.output.SvgWriter;
 import org.baywright.render.sheet.DrawingSet;
 import org.baywright.render.sheet.OrderSet;
+import org.baywright.render.sheet.SetScope;
 import org.baywright.render.sheet.Sheet;
 import org.baywright.render.sheet.SheetSet;
 
@@ -59,9 +60,9 @@ record Outputs(Building building, Bill bill, Optional<Costs> costs) {
         return costs.map(summary::with).orElse(summary);
     }
 
-    /** The drawings, and each sheet by itself if asked. */
-    Map<String, Content> drawings(boolean svg) {
-        SheetSet set = DrawingSet.of(building, bill);
+    /** One set of drawings, and each sheet by itself if asked. */
+    Map<String, Content> drawings(SetScope scope, boolean svg) {
+        SheetSet set = DrawingSet.of(building, bill, scope);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(DRAWINGS, out -> PdfWriter.write(set, out));
         if (svg) {

@@ -166,6 +166,15 @@ class CommandLineProcessTest {
     }
 
     @Test
+    void theCouncilSetIsAskedForByName() throws Exception {
+        String out = folder.resolve("council").toString();
+        assertEquals(Baywright.DONE, run(FIVE_NUMBERS, "draw", "-", "--out", out, "--sheets", "council").code);
+        Run wrong = run(FIVE_NUMBERS, "draw", "-", "--out", out, "--sheets", "counsel");
+        assertEquals(Baywright.WRONG_USE, wrong.code);
+        assertTrue(wrong.err.contains("'counsel' is no set of sheets; write council or all"), wrong.err);
+    }
+
+    @Test
     void overridesReachTheModelAndFiguresArePrinted() throws Exception {
         Run run = run(
                 FIVE_NUMBERS, "check", "-", "--set", "roofPitch=15", "--set", "leanTos=[{side: left, width: 3500}]");

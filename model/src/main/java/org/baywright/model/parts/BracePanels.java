@@ -41,7 +41,7 @@ record BracePanels(RowBays bays, int bay) {
     private static final double CLEAR = 10;
 
     /** From the end of a rafter to the first node, so that cleats stay clear of the plates there. Same source. */
-    private static final double NODE_ROOM = 200;
+    private static final double NODE_ROOM = 250;
 
     /** A slope with less room between its end nodes is not braced. Common practice, no source. */
     private static final double LEAST_PANEL = 1000;
@@ -68,14 +68,21 @@ record BracePanels(RowBays bays, int bay) {
         return section() instanceof BarSection bar && bar.form() == BarSection.Form.ROUND;
     }
 
-    /** Across the brace, in the plane of the roof. */
-    private double across() {
-        return section().depth();
+    /** From the brace's line to its further edge, in the plane of the roof. */
+    private double halfAcross() {
+        return section().profile().outline().stream()
+                .mapToDouble(p -> Math.abs(p.x()))
+                .max()
+                .orElseThrow();
     }
 
-    /** How far the upper face of the brace cleats lies below the top of rafter steel. */
+    /**
+     * How far the upper face of the brace cleats lies below the top of rafter steel: under the upper brace, on the
+     * shallower rafter. An angle's upstanding leg does not fit under the purlins of a rafter shallower than itself.
+     */
     double plateDepth() {
-        return Math.max(LEAST_PLATE_DEPTH, section().width() + UNDER_PURLINS);
+        double shallower = Math.min(rafter(bay).depth(), rafter(bay + 1).depth());
+        return Math.min(shallower - PLATE, Math.max(LEAST_PLATE_DEPTH, section().width() + UNDER_PURLINS));
     }
 
     Member rafter(int frame) {
@@ -142,7 +149,8 @@ record BracePanels(RowBays bays, int bay) {
                 .max()
                 .orElseThrow();
         double past = butted ? bays.definition().plates().kneeThickness() : PlateRoom.WELD;
-        return (deepest + past) / line.roof().cosine() + (butted ? room() : BESIDE_CAP);
+        double beside = (deepest + past) / line.roof().cosine();
+        return butted ? beside + room() : Math.max(beside + BESIDE_CAP, room());
     }
 
     private double panel(List<Double> nodes) {
@@ -166,8 +174,8 @@ record BracePanels(RowBays bays, int bay) {
     /** From a node to the end of a brace, along it: past its end cleat, clear of rafter and strut. */
     double stop(List<Double> nodes) {
         double widest = Math.max(rafter(bay).width(), rafter(bay + 1).width());
-        double pastRafter = (widest / 2 + across() / 2 * sine(nodes) + CLEAR) / cosine(nodes);
-        double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + across() / 2 * cosine(nodes) + CLEAR) / sine(nodes);
+        double pastRafter = (widest / 2 + halfAcross() * sine(nodes) + CLEAR) / cosine(nodes);
+        double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + halfAcross() * cosine(nodes) + CLEAR) / sine(nodes);
         double usual = isRod() ? END_CLEAT - THREAD : END_CLEAT;
         return Math.max(usual, Math.max(pastRafter, pastStrut));
     }
@@ -182,7 +190,7 @@ record BracePanels(RowBays bays, int bay) {
             return true;
         }
         double cleat = (stop(nodes) + 2 * CLEAR) * sine(nodes) + 2 * beside;
-        double spread = (beside + across()) / sine(nodes);
+        double spread = (beside + halfAcross()) / sine(nodes);
         return nodes.stream().noneMatch(node -> Math.abs(at - node) < cleat)
                 && IntStream.range(1, nodes.size())
                         .mapToDouble(i -> (at - nodes.get(i - 1)) / panel(nodes))

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
 
 /**
  * The heights of the girts of a sheeted bay.
@@ -55,14 +57,14 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 rows.stream().filter(r -> r <= high - UNDER_ROOF || r == low).toList());
     }
 
-    /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line. */
+    /** A row goes under the plates on top of the columns, which stand out past the string line. */
     private static double clearOfCaps(Definition definition, SetOut setOut, WallCover cover, double row) {
-        if (!cover.face().wall().isEnd()) {
-            return row;
-        }
         double height = height(definition.envelope().walls().girts());
         double at = row;
-        for (ColumnLine line : setOut.columnLines()) {
+        List<ColumnLine> lines = cover.face().wall().isEnd()
+                ? setOut.columnLines()
+                : List.of(cover.face().leanTo().orElseGet(() -> setOut.main(side(cover))));
+        for (ColumnLine line : lines) {
             boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
             double rafter =
                     butted ? 0 : line.rafter(definition, line.firstFrame()).depth();
@@ -75,6 +77,10 @@ public record GirtRows(WallCover cover, List<Double> at) {
             }
         }
         return at;
+    }
+
+    private static Side side(WallCover cover) {
+        return cover.face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
     }
 
     /** What a row takes of the wall's height. */

@@ -109,7 +109,7 @@ class RoofPropertyTest {
     }
 
     /** Source: greatest spacings and first offsets as the definition asks for them. */
-    @Property(tries = 60)
+    @Property(tries = 40)
     void spacesAndOffsetsAreWithinTheirLimits(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         Purlins purlins = definition.envelope().purlins();
@@ -132,7 +132,7 @@ class RoofPropertyTest {
     }
 
     /** The eave row lies as far in as asked, or just clears the plane of the wall sheets, or of a roof carried on. */
-    @Property(tries = 30)
+    @Property(tries = 25)
     void eaveRowIsAsAskedOrJustClearOfTheWall(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<RoofRows> all = RoofRows.of(definition, shed.setOut());
@@ -185,7 +185,7 @@ class RoofPropertyTest {
     }
 
     /** The cleat, or the bracket that carries it, stands on the rafter or on the butted column. */
-    @Property(tries = 30)
+    @Property(tries = 25)
     void everyCleatStandsOnTheFrame(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Stood> frames = Stood.of(
@@ -217,7 +217,7 @@ class RoofPropertyTest {
                 .orElse(Double.MAX_VALUE);
     }
 
-    @Property(tries = 30)
+    @Property(tries = 25)
     void theLengthsOfARowCoverTheBuilding(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         int counted = 0;
@@ -280,7 +280,7 @@ class RoofPropertyTest {
     }
 
     /** Nothing of the roof runs into anything; lapped Zs share one thickness of their flanges. */
-    @Property(tries = 30, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
     void roofSteelKeepsClear(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = RoofRows.of(definition, shed.setOut()).get(0).stand().web();

@@ -44,13 +44,13 @@ class RoofSteelTest {
         assertEquals(8485, BracePanels.trueLength(6000, 6000, 1), 0.5);
     }
 
-    /** The same rule on the made piece: nodes past the column's cap and 200 and a little below the apex plate. */
+    /** The same rule on the made piece: nodes 250 and a little from the rafter's ends, clear of cap and plate. */
     @Test
     void braceOfTheFirstBay() {
         Shed shed = shed("bays: 3\nbaySpacing: 6000", "Z150-15", RODS);
         double cosine = Math.cos(Math.toRadians(10));
-        double room = 200 + 2 * 30 * Math.tan(Math.toRadians(10));
-        double run = 6000 - 12 - room * cosine - (100 + 12) - 50 * cosine;
+        double room = 250 + 2 * 30 * Math.tan(Math.toRadians(10));
+        double run = 6000 - 12 - 2 * room * cosine;
         // UB 200: 133 wide, so a rod is stopped 66.5 + 8·sin + 10 from the middle, along the building.
         double along = 6000 - 100.0 / 2;
         double node = Math.hypot(along, run / cosine);

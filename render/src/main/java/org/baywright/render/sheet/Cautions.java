@@ -20,6 +20,8 @@ final class Cautions {
             "This set is a draft for discussion, council submission and pricing. It is not a design: sections, plates,"
                     + " anchors and welds are starting values until a licensed structural engineer has set them for the"
                     + " site.",
+            "Design basis (wind region, terrain, importance, soil, openings counted as open): left blank for the engineer:"
+                    + " ........................................................",
             "Local codes, consent conditions and the engineer's documents prevail over these sheets. Do not build or"
                     + " buy before consent.",
             "Eave height is measured from finished floor to the top of rafter steel, projected to the outside face of"
@@ -31,12 +33,22 @@ final class Cautions {
             WELDS,
             "Lifting: know the mass, use rated gear, keep people from under the load, stop in wind. Brace and guy from"
                     + " the first frame; do not release a column before its anchors are cured and tight.",
-            "Height: edge protection or lifting platform; no walking on unfixed sheets.",
+            "Height: edge protection, safety mesh or lifting platform. Nobody walks on unfixed sheets, on translucent sheets"
+                    + " or on gutters, and nobody works on the roof in wind or wet.",
             "Drilling concrete makes silica dust: use on-tool extraction and a respirator, never sweep dry. Locate"
                     + " reinforcement and buried services first.",
             "Welding: ventilate, keep a fire watch, strip zinc before welding. Never galvanise a sealed hollow"
                     + " section: vent and drain it.",
             "Keep clear of overhead lines. Electrical work and earthing by a licensed electrician.");
+
+    /** On the cover of a building that is closed, after the others. */
+    static final List<String> ENVELOPE = List.of(
+            "Sheets: carry and fix from the lee side, tie down part-used packs every evening, no packs on purlins without"
+                    + " their bridging. Wear gloves: edges cut.",
+            "Bracing is tension only and needs its opposite: fit both, and keep temporary bracing and guys until roof and"
+                    + " wall bracing are tight. Never take a brace out for a door.",
+            "Sheet screws, washers, gutters and flashings of like metals; no lead, bare copper or treated timber against"
+                    + " coated steel. Check existing roofs for asbestos before joining a lean-to.");
 
     /** Beside a section. */
     static final List<String> FRAME = List.of(
@@ -46,6 +58,16 @@ final class Cautions {
             "Masses are of bare steel from the model, without welds, bolts, zinc or rigging. Lift by rated gear only;"
                     + " nobody under the load; stop in wind.",
             "Brace and guy each frame before it is let go; anchors cured and tight first.");
+
+    /** Beside details of eaves, ridge and cleats. */
+    static final List<String> DETAILS = List.of(
+            "Cleats, bolts and flashings are starting values, not a design: the engineer and the sheet maker's manual"
+                    + " govern.",
+            "Bolts of rows and braces: one a hole, snug, unless the engineer shows otherwise. Cleats shop welded.",
+            "Sheets are cut along their ribs: lower line the pan, upper line the crest. Sheets, flashings and gutters are"
+                    + " drawn as if of no thickness.",
+            "Turn up the pans at the ridge, close ribs with foam under ridge and apron, seal every flashing lap.",
+            "Work at the roof edge only behind edge protection or from a lifting platform.");
 
     /** On the order. */
     static final String ORDER =
