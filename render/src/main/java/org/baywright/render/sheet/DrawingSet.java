@@ -38,7 +38,7 @@ public final class DrawingSet {
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(SiteSheet.of(shed));
         drafts.addAll(PlanSheet.of(shed));
-        drafts.addAll(ElevationSheets.of(shed));
+        drafts.addAll(ElevationSheets.of(building));
         drafts.addAll(SectionSheets.of(shed));
         drafts.addAll(BaseSheet.of(shed));
         drafts.addAll(FramingSet.of(building, scope));
