@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.baywright.model.catalogue.Catalogue;
+import org.baywright.model.catalogue.ColdFormedSection;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.problem.Problem;
 import org.junit.jupiter.api.Test;
@@ -223,6 +224,8 @@ class EnvelopeReaderTest {
                 "1 | 6000 | 1",
                 "5 | 6000 | 1",
                 "6 | 6000 | 1, 6",
+                "5 | 3000 | 1",
+                "6 | 3000 | 1, 6",
                 "12 | 6000 | 1, 6, 11",
                 "4 | 7500 | 1",
                 "5 | 7500 | 1, 5",
@@ -278,6 +281,21 @@ class EnvelopeReaderTest {
         LiftingBeam beam = e.liftingBeam().orElseThrow();
         assertEquals(new LiftingBeam(beam.member(), true, 2, 3, 6000, 3400, 700), beam);
         assertFalse(envelope("").isFull());
+    }
+
+    @Test
+    void purlinsMayBeOfYourOwnSection() {
+        String own = "sections: [{name: Zed, shape: z, depth: 180, width: 70, thickness: 1.6, lip: 18}]\n"
+                + "purlins: {section: zed}\n";
+        Member zed = envelope(own).purlins().member();
+        assertEquals(
+                new ColdFormedSection(
+                        "Zed", ColdFormedSection.Form.Z, 180, 70, 18, 1.6, "as engineer", "given in the definition"),
+                zed.section());
+        assertEquals(List.of("missing-key"), codes(own.replace(", lip: 18", "")));
+        assertEquals(List.of("bad-section"), codes(own.replace("lip: 18", "lip: 90")));
+        assertEquals(List.of("shape-key"), codes(own.replace("lip: 18", "lip: 18, rootRadius: 3")));
+        assertEquals(List.of(), codes(own.replace("shape: z", "shape: topHat")));
     }
 
     @Test
