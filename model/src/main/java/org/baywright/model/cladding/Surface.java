@@ -54,4 +54,35 @@ public record Surface(
         holes = holes.stream().map(List::copyOf).toList();
         sheets = List.copyOf(sheets);
     }
+
+    /** Area as if there were no openings, m². */
+    public double grossM2() {
+        return area(outline) / 1e6;
+    }
+
+    /** Area of the openings, m². */
+    public double deductedM2() {
+        return holes.stream().mapToDouble(Surface::area).sum() / 1e6;
+    }
+
+    /** Area that is closed, m². */
+    public double netM2() {
+        return grossM2() - deductedM2();
+    }
+
+    /** Cover times length of every sheet ordered, m². */
+    public double orderedM2() {
+        return sheets.stream().mapToDouble(s -> profile.cover() * s.length()).sum() / 1e6;
+    }
+
+    /** Half the sum of the cross products round a ring. @source shoelace formula */
+    private static double area(List<Vec2> ring) {
+        double twice = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            Vec2 a = ring.get(i);
+            Vec2 b = ring.get((i + 1) % ring.size());
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        return Math.abs(twice) / 2;
+    }
 }

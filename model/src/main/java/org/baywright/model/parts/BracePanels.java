@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.BarSection;
@@ -40,7 +41,7 @@ record BracePanels(RowBays bays, int bay) {
     private static final double CLEAR = 10;
 
     /** From the end of a rafter to the first node, so that cleats stay clear of the plates there. Same source. */
-    private static final double NODE_ROOM = 200;
+    private static final double NODE_ROOM = 250;
 
     /** A slope with less room between its end nodes is not braced. Common practice, no source. */
     private static final double LEAST_PANEL = 1000;
@@ -49,7 +50,10 @@ record BracePanels(RowBays bays, int bay) {
     private static final double UNDER_PURLINS = 10;
 
     static final double PLATE = 8;
-    private static final double LEAST_PLATE_DEPTH = 40;
+    private static final double LEAST_PLATE_DEPTH = 30;
+
+    /** From a cap to the middle of the strut beside it. Common practice, no source. */
+    private static final double BESIDE_CAP = 50;
 
     /** The true length of a brace from node to node, in its own plane. @source √(S² + (run/cos θ)²): plane geometry */
     static double trueLength(double along, double levelRun, double cosine) {
@@ -64,14 +68,21 @@ record BracePanels(RowBays bays, int bay) {
         return section() instanceof BarSection bar && bar.form() == BarSection.Form.ROUND;
     }
 
-    /** Across the brace, in the plane of the roof. */
-    private double across() {
-        return section().depth();
+    /** From the brace's line to its further edge, in the plane of the roof. */
+    private double halfAcross() {
+        return section().profile().outline().stream()
+                .mapToDouble(p -> Math.abs(p.x()))
+                .max()
+                .orElseThrow();
     }
 
-    /** How far the upper face of the brace cleats lies below the top of rafter steel. */
+    /**
+     * How far the upper face of the brace cleats lies below the top of rafter steel: under the upper brace, on the
+     * shallower rafter. An angle's upstanding leg does not fit under the purlins of a rafter shallower than itself.
+     */
     double plateDepth() {
-        return Math.max(LEAST_PLATE_DEPTH, section().width() + UNDER_PURLINS);
+        double shallower = Math.min(rafter(bay).depth(), rafter(bay + 1).depth());
+        return Math.min(shallower - PLATE, Math.max(LEAST_PLATE_DEPTH, section().width() + UNDER_PURLINS));
     }
 
     Member rafter(int frame) {
@@ -109,19 +120,19 @@ record BracePanels(RowBays bays, int bay) {
     }
 
     private double low() {
-        return (butted() ? inside(line()) : 0) + room();
+        return pastColumn(line());
     }
 
     private double high() {
         RoofSlope slope = bays.rows().slope();
         Plates plates = bays.definition().plates();
-        double end = slope.run() / slope.roof().cosine();
-        double off = switch (slope.top()) {
-            case RIDGE -> plates.apexThickness() / slope.roof().cosine();
-            case HIGH_EAVE -> butted() ? inside(bays.setOut().main(Side.RIGHT)) : 0;
-            case WALL, MAIN_ROOF -> plates.leanToGap() / slope.roof().cosine();
+        double cosine = slope.roof().cosine();
+        double end = slope.run() / cosine;
+        return switch (slope.top()) {
+            case RIDGE -> end - plates.apexThickness() / cosine - room();
+            case HIGH_EAVE -> end - pastColumn(bays.setOut().main(Side.RIGHT));
+            case WALL, MAIN_ROOF -> end - plates.leanToGap() / cosine - room();
         };
-        return end - off - room();
     }
 
     /** A plumb end plate leans into the rafter below its top. */
@@ -130,18 +141,16 @@ record BracePanels(RowBays bays, int bay) {
                 + 2 * plateDepth() * Math.abs(bays.rows().slope().roof().rise());
     }
 
-    private boolean butted() {
-        return bays.definition().shape().kneeJoint() == KneeJoint.BUTTED && !line().leanTo();
-    }
-
-    /** From a column's outside face to the end of the rafter that butts against its inside. */
-    private double inside(ColumnLine line) {
+    /** From a column's outside face to the first node: past the column with its cap, or past the plate of its knee. */
+    private double pastColumn(ColumnLine line) {
+        boolean butted = bays.definition().shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
         double deepest = Stream.of(bay, bay + 1)
                 .mapToDouble(f -> line.column(bays.definition(), f).depth())
                 .max()
                 .orElseThrow();
-        return (deepest + bays.definition().plates().kneeThickness())
-                / line.roof().cosine();
+        double past = butted ? bays.definition().plates().kneeThickness() : PlateRoom.WELD;
+        double beside = (deepest + past) / line.roof().cosine();
+        return butted ? beside + room() : Math.max(beside + BESIDE_CAP, room());
     }
 
     private double panel(List<Double> nodes) {
@@ -165,9 +174,28 @@ record BracePanels(RowBays bays, int bay) {
     /** From a node to the end of a brace, along it: past its end cleat, clear of rafter and strut. */
     double stop(List<Double> nodes) {
         double widest = Math.max(rafter(bay).width(), rafter(bay + 1).width());
-        double pastRafter = (widest / 2 + across() / 2 * sine(nodes) + CLEAR) / cosine(nodes);
-        double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + across() / 2 * cosine(nodes) + CLEAR) / sine(nodes);
+        double pastRafter = (widest / 2 + halfAcross() * sine(nodes) + CLEAR) / cosine(nodes);
+        double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + halfAcross() * cosine(nodes) + CLEAR) / sine(nodes);
         double usual = isRod() ? END_CLEAT - THREAD : END_CLEAT;
         return Math.max(usual, Math.max(pastRafter, pastStrut));
+    }
+
+    /**
+     * Whether nothing of the bracing lies near a place up the slope, within a stretch along the building from the middle
+     * of either rafter.
+     */
+    boolean isFree(double at, double from, double to, double beside) {
+        List<Double> nodes = nodes();
+        if (nodes.isEmpty()) {
+            return true;
+        }
+        double cleat = (stop(nodes) + 2 * CLEAR) * sine(nodes) + 2 * beside;
+        double spread = (beside + halfAcross()) / sine(nodes);
+        return nodes.stream().noneMatch(node -> Math.abs(at - node) < cleat)
+                && IntStream.range(1, nodes.size())
+                        .mapToDouble(i -> (at - nodes.get(i - 1)) / panel(nodes))
+                        .filter(share -> share > 0 && share < 1)
+                        .flatMap(share -> DoubleStream.of(share * along(), (1 - share) * along()))
+                        .noneMatch(y -> y > from - spread && y < to + spread);
     }
 }

@@ -6,10 +6,15 @@ import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Bracing;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.Plates;
+import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.RoofRows;
+import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RowStand;
 
 /**
@@ -33,6 +38,9 @@ record FlyBraceMaker(RowBays bays) {
     /** The most of a bay that a fly brace reaches along it. Common practice, no source. */
     private static final double REACH = 0.3;
 
+    /** Half of the room that a fly brace takes beside its line. */
+    private static final double BODY = 60;
+
     private RoofRows rows() {
         return bays.rows();
     }
@@ -50,14 +58,59 @@ record FlyBraceMaker(RowBays bays) {
                 .flatMap(frame -> braced(frame).mapToObj(row -> brace(row, frame)));
     }
 
-    /** Rows with a fly brace at a frame, counted from the eave. */
+    /** Rows with a fly brace at a frame, counted from the eave: those that a roof brace leaves free. */
     private IntStream braced(int frame) {
-        double inside = rows().slope().line().column(bays.definition(), frame).depth()
-                / rows().slope().roof().cosine();
-        int last = rows().at().size() - 1;
-        int first = (int) rows().at().stream().filter(at -> at < inside).count();
+        double low = clearOfColumn(rows().slope().line(), frame);
+        double high = rows().slope().run() / rows().slope().roof().cosine() - highPlate(frame);
+        int[] free = IntStream.range(0, rows().at().size())
+                .filter(row -> rows().at().get(row) > low && rows().at().get(row) < high)
+                .filter(row -> isFree(rows().at().get(row), frame))
+                .toArray();
         int every = bracing().flyBraceEvery();
-        return IntStream.rangeClosed(first, last).filter(row -> (row - first) % every == 0 || row == last);
+        return IntStream.range(0, free.length)
+                .filter(i -> i % every == 0 || i == free.length - 1)
+                .map(i -> free[i]);
+    }
+
+    /** From the top of the slope down to where the column there is passed, or the plumb plate on the rafter's end. */
+    private double highPlate(int frame) {
+        if (rows().slope().top() == RoofSlope.Top.HIGH_EAVE) {
+            return clearOfColumn(bays.setOut().main(Side.RIGHT), frame);
+        }
+        RoofLine roof = rows().slope().roof();
+        Plates plates = bays.definition().plates();
+        double deepest = rows().slope().line().rafter(bays.definition(), frame).depth() + 2 * PlateRoom.WELD;
+        double end = Math.max(plates.apexThickness(), plates.leanToGap());
+        return deepest * Math.abs(roof.rise()) + end / roof.cosine() + BODY;
+    }
+
+    /** From a column's outside face up the slope to where its inside and its cap are passed. */
+    private double clearOfColumn(ColumnLine line, int frame) {
+        return (line.column(bays.definition(), frame).depth() + BODY + PlateRoom.WELD)
+                / line.roof().cosine();
+    }
+
+    private boolean isFree(double at, int frame) {
+        int bay = direction(frame) > 0 ? frame : frame - 1;
+        if (!bracing().bays().contains(bay)) {
+            return true;
+        }
+        BracePanels panels = new BracePanels(bays, bay);
+        double depth = panels.plateDepth();
+        Member rafter = panels.rafter(frame);
+        double drop = rows().sheetPlane() / 2 + rafter.depth();
+        double lean = out(drop, frame) / drop;
+        double low = rafter.width() / 2 + LUG;
+        return panels.isFree(
+                at,
+                Math.max(0, low + (rafter.depth() - 2 * depth) * lean) - BODY,
+                low + rafter.depth() * lean + BODY,
+                BODY);
+    }
+
+    private double out(double drop, int frame) {
+        double there = bays.setOut().frameLine(frame + direction(frame));
+        return Math.min(drop, REACH * Math.abs(there - bays.setOut().frameLine(frame)));
     }
 
     /** Into the bay before the frame, unless there is none, or it is taken by the roof's braces. */
@@ -75,15 +128,14 @@ record FlyBraceMaker(RowBays bays) {
         double bay =
                 Math.abs(bays.setOut().frameLine(frame + into) - bays.setOut().frameLine(frame));
         double low = rafter.width() / 2 + LUG;
-        double out = Math.min(drop, REACH * bay);
+        double out = out(drop, frame);
         double y = bays.middle(frame) + into * low;
-        // The angle's leg lies against the face of the web that the cleats bear on.
+        // The angle's leg lies against the face that the cleats bear on: the higher web of a lap.
         double heel = -angle.profile().outline().stream()
                 .mapToDouble(p -> p.y())
                 .min()
                 .orElseThrow();
-        int bay1 = into > 0 ? frame : frame - 1;
-        double up = rows().at().get(row) + (stand.isCleatAbove() ? heel - bays.aside(bay1) : -heel);
+        double up = rows().at().get(row) + (stand.isCleatAbove() ? heel : -heel);
         Vec3 foot = rows().place(up, y, -rafter.depth());
         Vec3 head = rows().place(up, y + into * out, stand.member().depth() / 2);
         Vec3 along = head.minus(foot).unit();

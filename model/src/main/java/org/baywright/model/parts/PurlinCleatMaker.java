@@ -49,9 +49,7 @@ record PurlinCleatMaker(RowBays bays) {
     private Stream<Piece> at(int row, int frame) {
         double reach = RoofRows.supportLow(bays.definition(), rows().slope())
                 - rows().at().get(row);
-        return reach > -THICKNESS
-                ? Stream.of(cleat(row, frame), bracket(row, frame, reach))
-                : Stream.of(cleat(row, frame));
+        return reach > 0 ? Stream.of(cleat(row, frame), bracket(row, frame, reach)) : Stream.of(cleat(row, frame));
     }
 
     private Piece cleat(int row, int frame) {

@@ -40,6 +40,9 @@ public record RoofRows(
     /** From a row's line to the end of the rafter that its cleat stands on. Common practice, no source. */
     private static final double STANDING = 25;
 
+    /** Room for a cleat on either side of a row's line. Common practice, no source. */
+    private static final double CLEAT = 10;
+
     /** A sheet passes the row at its end by no less. @source eave purlin 50 to 100 inside the sheet: common practice */
     private static final double LEAST_COVER = 50;
 
@@ -88,9 +91,9 @@ public record RoofRows(
         return row == 0 ? lowest : stand;
     }
 
-    /** Where rafters, or butted columns, begin under the row lines: rows below hang on brackets. */
+    /** Where rafters, or butted columns, begin to bear cleats: rows below hang on brackets. */
     public static double supportLow(Definition definition, RoofSlope slope) {
-        return -Setter.overhang(definition, slope) / slope.roof().cosine();
+        return CLEAT - Setter.overhang(definition, slope) / slope.roof().cosine();
     }
 
     /**

@@ -28,6 +28,13 @@ public final class Clearance {
         return axes.stream().mapToDouble(n -> gap(a, b, n)).max().orElseThrow();
     }
 
+    /** How far they run into each other; nothing as soon as a face of either keeps them apart. */
+    public static double overlap(Convex a, Convex b) {
+        boolean apart = a.faces().stream().anyMatch(f -> gap(a, b, f.normal()) >= 0)
+                || b.faces().stream().anyMatch(f -> gap(a, b, f.normal()) >= 0);
+        return apart ? 0 : Math.max(0, -between(a, b));
+    }
+
     private static List<Vec3> edges(Convex convex) {
         List<Vec3> edges = new ArrayList<>();
         List<Plane> faces = convex.faces();

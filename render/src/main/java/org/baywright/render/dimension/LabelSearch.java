@@ -65,9 +65,10 @@ final class LabelSearch {
         for (double deg = 0; deg < 360; deg += stepDeg) {
             Vec2 centre = centre(r, deg);
             TurnedBox box = box(centre);
-            if (field.free(box)) {
+            double unspoilt = (beside ? 0 : r + 10 + steep(centre)) + wish(deg);
+            if (unspoilt < bestCost - 1e-9 && field.free(box)) {
                 TurnedBox leader = beside ? TurnedBox.line(label.target(), label.target()) : leaderLine(centre);
-                double cost = (beside ? 0 : r + 10 + steep(centre)) + wish(deg) + field.harm(box, leader);
+                double cost = unspoilt + field.harm(box, leader);
                 if (cost < bestCost - 1e-9) {
                     bestCost = cost;
                     bestCentre = centre;

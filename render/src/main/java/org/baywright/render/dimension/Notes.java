@@ -63,8 +63,12 @@ public record Notes(List<Paragraph> paragraphs, double width, double textHeight)
         List<Notes> columns = new ArrayList<>();
         List<Paragraph> column = new ArrayList<>();
         double used = 0;
-        for (Paragraph paragraph : paragraphs) {
-            if (!column.isEmpty() && used + height(paragraph) > roomHeight) {
+        for (int i = 0; i < paragraphs.size(); i++) {
+            Paragraph paragraph = paragraphs.get(i);
+            // A heading goes over together with what it stands on.
+            boolean heads = paragraph.face() == Face.BOLD && i + 1 < paragraphs.size();
+            double next = heads ? height(paragraphs.get(i + 1)) : 0;
+            if (!column.isEmpty() && used + height(paragraph) + next > roomHeight) {
                 columns.add(new Notes(column, width, textHeight));
                 column = new ArrayList<>();
                 used = 0;

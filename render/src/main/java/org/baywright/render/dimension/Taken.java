@@ -1,7 +1,5 @@
 package org.baywright.render.dimension;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.quadtree.Quadtree;
 
@@ -9,24 +7,32 @@ import org.locationtech.jts.index.quadtree.Quadtree;
 final class Taken {
     private final Quadtree index = new Quadtree();
 
+    /** A patch with the upright box round it, which parts most patches at little cost. */
+    private record Patch(TurnedBox box, Envelope reach, boolean upright) {
+        static Patch of(TurnedBox box) {
+            return new Patch(box, box.envelope(), box.isUpright());
+        }
+
+        boolean overlaps(Patch other) {
+            return TurnedBox.share(reach, other.reach) && (upright && other.upright || box.overlaps(other.box));
+        }
+    }
+
     void add(TurnedBox box) {
-        index.insert(box.envelope(), box);
+        Patch patch = Patch.of(box);
+        index.insert(patch.reach(), patch);
     }
 
     /** How many of the patches overlap a box. */
     int count(TurnedBox box) {
-        return (int) near(box).stream().filter(box::overlaps).count();
+        Patch patch = Patch.of(box);
+        int[] count = {0};
+        // The index returns a superset, untyped; everything in it was put there by add.
+        index.query(patch.reach(), item -> count[0] += ((Patch) item).overlaps(patch) ? 1 : 0);
+        return count[0];
     }
 
     boolean any(TurnedBox box) {
-        return near(box).stream().anyMatch(box::overlaps);
-    }
-
-    private List<TurnedBox> near(TurnedBox box) {
-        Envelope envelope = box.envelope();
-        List<TurnedBox> near = new ArrayList<>();
-        // The index returns a superset, untyped; everything in it was put there by add.
-        index.query(envelope, item -> near.add((TurnedBox) item));
-        return near;
+        return count(box) > 0;
     }
 }

@@ -57,6 +57,26 @@ public record TurnedBox(List<Vec2> corners) {
         return box;
     }
 
+    /** Whether all its sides are level or upright, so that the upright box round it is the patch itself. */
+    boolean isUpright() {
+        for (int i = 0; i < corners.size(); i++) {
+            Vec2 a = corners.get(i);
+            Vec2 b = corners.get((i + 1) % corners.size());
+            if (a.x() != b.x() && a.y() != b.y()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the insides of two upright boxes share paper; a line counts as a box without breadth. */
+    static boolean share(Envelope a, Envelope b) {
+        return a.getMaxX() > b.getMinX() + TOUCH
+                && b.getMaxX() > a.getMinX() + TOUCH
+                && a.getMaxY() > b.getMinY() + TOUCH
+                && b.getMaxY() > a.getMinY() + TOUCH;
+    }
+
     /** True when the insides of the two share paper: no line square to a side parts them (separating axes). */
     public boolean overlaps(TurnedBox other) {
         return !partedBySideOf(this, other) && !partedBySideOf(other, this);

@@ -1,0 +1,150 @@
+package org.baywright.model.cladding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.baywright.model.definition.RoofWater;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.RoofRows;
+import org.baywright.model.setout.RoofSlope;
+import org.baywright.model.setout.RoofSlope.Top;
+import org.baywright.model.setout.SetOut;
+
+/**
+ * Gutters along the eaves, and as many downpipes as their water asks for.
+ *
+ * @param shed the building
+ * @param roofs the slopes with the ends of their sheets
+ */
+record RoofDrainage(Shed shed, List<RoofRows> roofs) {
+    /** Most gutter to a downpipe. From memory. */
+    private static final double MOST_GUTTER = 12_000;
+
+    /** Roof that a pipe of 100 x 75 takes at 150 mm/h, m². From memory. */
+    private static final double PIPE_ROOF_M2 = 45;
+
+    private static final double PIPE_AREA = 7500;
+    private static final double PIPE_RAINFALL = 150;
+
+    /**
+     * What a roof catches, m²: its plan area, and half its rise for driven rain.
+     *
+     * <p>@source AS/NZS 3500.3:2018 clause 3.4.3.2: Ac = Ah(1 + 0.5 tan θ)
+     */
+    static double catchment(double planM2, double rise) {
+        return planM2 * (1 + 0.5 * rise);
+    }
+
+    /** Litres a second. @source AS/NZS 3500.3:2018: Q = Ac·I/3600 */
+    static double flow(double catchmentM2, double rainfallMmPerH) {
+        return catchmentM2 * rainfallMmPerH / 3600;
+    }
+
+    List<GutterRun> gutters() {
+        List<GutterRun> gutters = new ArrayList<>();
+        for (RoofRows roof : roofs) {
+            int first = roof.slope().firstFrame();
+            for (int frame = first; frame < roof.slope().lastFrame(); frame++) {
+                boolean ends = frame + 1 == roof.slope().lastFrame() || carriedOn(roof, frame + 1);
+                if (carriedOn(roof, frame)) {
+                    first = frame + 1;
+                } else if (ends) {
+                    gutters.add(gutter(roof, first, frame + 1));
+                    first = frame + 1;
+                }
+            }
+        }
+        return gutters;
+    }
+
+    /** Whether a lean-to carries a main slope on along a bay, so that it has no gutter there. */
+    private boolean carriedOn(RoofRows main, int bay) {
+        return !main.slope().line().leanTo()
+                && roofs.stream()
+                        .anyMatch(r -> r.slope().top() == Top.MAIN_ROOF && below(r.slope(), main.slope(), bay));
+    }
+
+    private static boolean below(RoofSlope lean, RoofSlope main, int bay) {
+        return lean.line().leanTo() && lean.side() == main.side() && lean.firstFrame() <= bay && bay < lean.lastFrame();
+    }
+
+    private double start(RoofRows roof, int frame) {
+        return frame == roof.slope().firstFrame() ? roof.from() : shed.setOut().frameLine(frame);
+    }
+
+    private double end(RoofRows roof, int frame) {
+        return frame == roof.slope().lastFrame() ? roof.to() : shed.setOut().frameLine(frame);
+    }
+
+    private GutterRun gutter(RoofRows roof, int first, int last) {
+        double from = start(roof, first);
+        double to = end(roof, last);
+        double caught =
+                catchment(planM2(roof, to - from), Math.abs(roof.slope().roof().rise()));
+        if (roof.slope().line().leanTo()) {
+            caught += above(roof.slope());
+        }
+        RoofWater water = shed.definition().envelope().roofWater();
+        int pipes = pipes(to - from, caught, water);
+        return new GutterRun(
+                roof.slope(),
+                edge(roof, from),
+                edge(roof, to),
+                caught,
+                flow(caught, water.rainfallMmPerH()),
+                places(roof, first, last, pipes));
+    }
+
+    /** The main roof that drains onto a lean-to, as far as it stands above it. */
+    private double above(RoofSlope lean) {
+        SetOut setOut = shed.setOut();
+        double length = lean.to(setOut) - lean.from(setOut);
+        return roofs.stream()
+                .filter(r -> !r.slope().line().leanTo() && r.slope().side() == lean.side())
+                .filter(r -> r.slope().top() != Top.HIGH_EAVE || r.slope().eave() == lean.upper())
+                .mapToDouble(r ->
+                        catchment(planM2(r, length), Math.abs(r.slope().roof().rise())))
+                .sum();
+    }
+
+    private static double planM2(RoofRows roof, double length) {
+        double level =
+                (roof.sheetHigh() - roof.sheetLow()) * roof.slope().roof().cosine();
+        return level * length / 1e6;
+    }
+
+    private static int pipes(double length, double caughtM2, RoofWater water) {
+        double each = PIPE_ROOF_M2 * water.downpipe().areaMm2() / PIPE_AREA * PIPE_RAINFALL / water.rainfallMmPerH();
+        return (int) Math.max(1, Math.max(Math.ceil(length / MOST_GUTTER), Math.ceil(caughtM2 / each)));
+    }
+
+    /** The top of the gutter's outer face, under the ends of the sheets. */
+    private Vec3 edge(RoofRows roof, double y) {
+        double into = shed.definition().envelope().sheeting().roof().intoGutter();
+        Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
+        double x = sheetEnd.x()
+                + roof.slope().line().inward() * into * roof.slope().roof().cosine();
+        return new Vec3(x, y, sheetEnd.z());
+    }
+
+    /** At columns, evenly from end to end; more pipes than columns are set out evenly. */
+    private List<Vec3> places(RoofRows roof, int first, int last, int pipes) {
+        SetOut setOut = shed.setOut();
+        List<Integer> frames = IntStream.rangeClosed(first, last).boxed().toList();
+        double from = setOut.frameLine(first);
+        double length = setOut.frameLine(last) - from;
+        List<Vec3> places = new ArrayList<>();
+        for (int i = 0; i < pipes; i++) {
+            double share = pipes == 1 ? 1 : (double) i / (pipes - 1);
+            double even = from + share * length;
+            double column = frames.stream()
+                    .map(setOut::frameLine)
+                    .min(Comparator.comparingDouble(y -> Math.abs(y - even)))
+                    .orElseThrow();
+            places.add(edge(roof, pipes > frames.size() ? even : column));
+        }
+        return places.stream().distinct().toList();
+    }
+}

@@ -1,0 +1,239 @@
+package org.baywright.model.cladding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import org.baywright.model.catalogue.SheetProfile;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
+
+/**
+ * The sheets of a run of sheeted bays: upright, side by side, from below the floor to under the roof.
+ *
+ * @param definition what was asked for
+ * @param setOut lines and levels
+ * @param face the wall
+ * @param first the run's first bay
+ * @param last its last bay
+ * @param openings of the wall, those in open bays left out
+ */
+record WallSheets(
+        Definition definition,
+        SetOut setOut,
+        WallFace face,
+        WallCover first,
+        WallCover last,
+        List<OpeningPlace> openings) {
+    /** Left under the roof sheet. @source 10 to 15 under the roof sheet: common practice */
+    private static final double UNDER_ROOF = 12;
+
+    /** Left over a lean-to's roof for its apron. Common practice, no source. */
+    private static final double OVER_ROOF = 50;
+
+    /** A sheet under a rake is cut on site from one so much longer. @source 20 to 50: common practice */
+    private static final double RAKE_TRIM = 20;
+
+    private static final int MOST_BANDS = 4;
+
+    /** A shorter piece over or under an opening is a flashing's business. */
+    private static final double LEAST_PIECE = 30;
+
+    /** From the string line to the plane that wall sheets rest on. */
+    static double plane(Definition definition) {
+        var girts = definition.envelope().walls().girts();
+        return girts.flush() ? 0 : girts.member().depth();
+    }
+
+    /** What the surface is called. */
+    private String name() {
+        String wall = face.wall().name().toLowerCase(Locale.ROOT);
+        String of = face.leanTo()
+                .map(l -> (l.side() == Side.LEFT ? "left" : "right") + " lean-to "
+                        + (face.wall().isEnd() ? wall + " wall" : "wall") + ", line " + l.letter())
+                .orElse(wall + " wall");
+        boolean whole = from() <= 0 && to() >= face.length();
+        return whole
+                ? of
+                : of + ", bays " + first.bay().bay() + " to " + last.bay().bay();
+    }
+
+    Surface surface() {
+        double low = low();
+        List<Vec2> outline = new ArrayList<>(List.of(new Vec2(from(), low), new Vec2(to(), low)));
+        List<Double> turns = new ArrayList<>(List.of(to(), from()));
+        face.outline().stream()
+                .map(Vec2::x)
+                .filter(u -> u > from() + 1 && u < to() - 1 && face.wall().isEnd() && isTurn(u))
+                .forEach(u -> turns.add(1, u));
+        turns.forEach(u -> outline.add(new Vec2(u, top(u))));
+        List<List<Vec2>> holes = openings.stream().map(this::hole).toList();
+        Placement axes = face.axes();
+        Vec3 origin = axes.origin().plus(axes.width().times(plane(definition)));
+        SheetProfile profile = definition.envelope().sheeting().walls().profile();
+        return new Surface(
+                name(),
+                Surface.Role.WALL,
+                profile,
+                Placement.of(origin, axes.along(), axes.depth()),
+                outline,
+                holes,
+                sheets(profile));
+    }
+
+    private boolean isTurn(double u) {
+        return face.outline().stream().filter(p -> p.x() == u).noneMatch(p -> p.y() == 0);
+    }
+
+    /** Where the run starts: out to the corner, or over half the column beside an open bay. */
+    private double from() {
+        double u = first.bay().from();
+        return u > 1 ? u - halfColumn() : u - corner(true);
+    }
+
+    private double to() {
+        double u = last.bay().to();
+        return u < face.length() - 1 ? u + halfColumn() : u + corner(false);
+    }
+
+    private double halfColumn() {
+        return face.leanTo().isPresent()
+                ? definition.steel().leanToColumn().width() / 2
+                : definition.steel().column().width() / 2;
+    }
+
+    /** Walls meet in the planes of their sheets; a lean-to's end wall starts at the plane of the main wall's sheets. */
+    private double corner(boolean left) {
+        boolean main = face.wall().isEnd()
+                && face.leanTo()
+                        .map(l -> (l.side() == Side.RIGHT)
+                                == left
+                                == face.axes().along().x() > 0)
+                        .orElse(false);
+        return main ? -plane(definition) : plane(definition);
+    }
+
+    private double low() {
+        return first.low() > 0
+                ? first.low() + OVER_ROOF
+                : -definition.envelope().sheeting().walls().belowFloor();
+    }
+
+    /** The upper edge under the roof sheets at a place along the wall; the roof runs on past the string lines. */
+    private double top(double u) {
+        double length = face.length();
+        double inside = Math.max(0, Math.min(length, u));
+        double height = face.heightAt(inside) + (u - inside) * slope(inside < length / 2);
+        if (!face.wall().isEnd()) {
+            height += lowestFall();
+        }
+        double purlin = definition.envelope().purlins().member().depth();
+        return height + purlin / cosine() - UNDER_ROOF;
+    }
+
+    /** Rise of the top edge along u at an end of the wall. */
+    private double slope(boolean atLeft) {
+        double d = face.length() / 100;
+        double at = atLeft ? 0 : face.length() - d;
+        return face.wall().isEnd() ? (face.heightAt(at + d) - face.heightAt(at)) / d : 0;
+    }
+
+    /** In a side wall, what the roof falls from the string line to the outside of the wall sheets; never a rise. */
+    private double lowestFall() {
+        var line = face.leanTo().orElseGet(() -> setOut.main(sideOf()));
+        double out = plane(definition)
+                + definition.envelope().sheeting().walls().profile().depth();
+        double fall = -line.riseInward() * out;
+        return Math.min(fall, -line.riseInward() * plane(definition));
+    }
+
+    private Side sideOf() {
+        return face.wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
+    }
+
+    private double cosine() {
+        return face.leanTo()
+                .map(l -> l.roof().cosine())
+                .orElseGet(() -> setOut.main(Side.LEFT).roof().cosine());
+    }
+
+    /** The clear opening; one that reaches the floor cuts the sheets down to their lower ends. */
+    private List<Vec2> hole(OpeningPlace opening) {
+        double low = opening.sill() > 0 ? opening.sill() : low();
+        return List.of(
+                new Vec2(opening.left(), low),
+                new Vec2(opening.right(), low),
+                new Vec2(opening.right(), opening.head()),
+                new Vec2(opening.left(), opening.head()));
+    }
+
+    private List<Surface.Sheet> sheets(SheetProfile profile) {
+        int n = SheetRun.count(to() - from(), profile);
+        List<Double> tops = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            tops.add(highest(from() + i * profile.cover(), from() + (i + 1) * profile.cover()));
+        }
+        boolean raked = face.wall().isEnd();
+        List<Double> cut = raked && definition.envelope().sheeting().walls().banded() ? banded(tops) : tops;
+        List<Surface.Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            double left = from() + i * profile.cover();
+            double top = cut.get(i) + (raked ? RAKE_TRIM : 0);
+            pieces(left, left + profile.cover(), top, sheets);
+        }
+        return sheets;
+    }
+
+    /** The highest point of the upper edge that a sheet must reach. */
+    private double highest(double left, double right) {
+        TreeSet<Double> at = new TreeSet<>(List.of(left, Math.min(right, to())));
+        face.outline().stream().map(Vec2::x).filter(u -> u > left && u < right).forEach(at::add);
+        return at.stream().mapToDouble(this::top).max().orElseThrow();
+    }
+
+    /** At most four lengths: each sheet takes the next of four even steps up. */
+    static List<Double> banded(List<Double> tops) {
+        double low = tops.stream().mapToDouble(t -> t).min().orElseThrow();
+        double high = tops.stream().mapToDouble(t -> t).max().orElseThrow();
+        double step = (high - low) / MOST_BANDS;
+        return tops.stream()
+                .map(t -> {
+                    double band = step > 0 ? Math.max(1, Math.ceil((t - low) / step - 1e-9)) : 0;
+                    double limit = low + band * step;
+                    return tops.stream()
+                            .filter(o -> o <= limit + 1e-6)
+                            .max(Comparator.naturalOrder())
+                            .orElse(t);
+                })
+                .toList();
+    }
+
+    /** A sheet, or what is left of it above and below openings that take its whole width. */
+    private void pieces(double left, double right, double top, List<Surface.Sheet> sheets) {
+        double low = low();
+        List<OpeningPlace> whole = openings.stream()
+                .filter(o -> o.left() <= left + 1e-6 && o.right() >= Math.min(right, to()) - 1e-6)
+                .sorted(Comparator.comparingDouble(OpeningPlace::sill))
+                .toList();
+        for (OpeningPlace opening : whole) {
+            piece(left, right, low, opening.sill() > 0 ? opening.sill() : low, sheets);
+            low = opening.head();
+        }
+        piece(left, right, low, top, sheets);
+    }
+
+    private static void piece(double left, double right, double low, double high, List<Surface.Sheet> sheets) {
+        if (high - low > LEAST_PIECE) {
+            sheets.add(new Surface.Sheet("", left, right, low, SheetRun.ordered(high - low), false));
+        }
+    }
+}

@@ -1,0 +1,174 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.baywright.model.definition.Bracing;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
+import org.baywright.model.setout.RoofRows;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Purlins, bridging and braces of the roof against lengths and counts worked by hand. */
+class RoofSteelTest {
+    private static final Bracing RODS = RoofSheds.bracing("ROD 16", 0);
+
+    private static Definition twelve(String bays) {
+        return Definitions.of(
+                "span: 12000\n" + bays + "\neaveHeight: 4200\nroofPitch: 10\nrafter: 200UB25.4\nenvelope: full\n");
+    }
+
+    private static Shed shed(String bays, String purlin, Bracing bracing) {
+        return Shed.of(RoofSheds.with(twelve(bays), RoofSheds.purlins(purlin), bracing, false));
+    }
+
+    private static List<Double> lengths(Shed shed, PartKind kind) {
+        return shed.parts(kind).stream()
+                .map(Part::stockLength)
+                .sorted()
+                .distinct()
+                .collect(Collectors.toList());
+    }
+
+    /**
+     * Source: trade's rule for a 6000 × 6000 run at 10°: 8551 true, 8485 on plan, 66 short if plan is used; true
+     * length √(S² + (run/cos θ)²).
+     */
+    @Test
+    void trueLengthOfABrace() {
+        assertEquals(8551, BracePanels.trueLength(6000, 6000, Math.cos(Math.toRadians(10))), 0.5);
+        assertEquals(8485, BracePanels.trueLength(6000, 6000, 1), 0.5);
+    }
+
+    /** The same rule on the made piece: nodes 250 and a little from the rafter's ends, clear of cap and plate. */
+    @Test
+    void braceOfTheFirstBay() {
+        Shed shed = shed("bays: 3\nbaySpacing: 6000", "Z150-15", RODS);
+        double cosine = Math.cos(Math.toRadians(10));
+        double room = 250 + 2 * 30 * Math.tan(Math.toRadians(10));
+        double run = 6000 - 12 - 2 * room * cosine;
+        // UB 200: 133 wide, so a rod is stopped 66.5 + 8·sin + 10 from the middle, along the building.
+        double along = 6000 - 100.0 / 2;
+        double node = Math.hypot(along, run / cosine);
+        double stop = (66.5 + 8 * run / cosine / node + 10) / (along / node);
+        Part brace = shed.parts(PartKind.BRACE).get(0);
+        assertEquals(4, brace.quantity(), "a pair on either slope");
+        assertEquals(node - 2 * stop, brace.stockLength(), 0.1);
+        assertEquals(4, shed.count(PartKind.STRUT));
+        assertEquals(8, shed.count(PartKind.BRACE_CLEAT));
+    }
+
+    /** Long slopes take several crossed pairs, none of them flat. */
+    @Test
+    void longSlopesAreDividedIntoPanels() {
+        Definition wide = Definitions.of(
+                "span: 30000\nbays: 2\nbaySpacing: 5000\neaveHeight: 4200\nroofPitch: 10\nenvelope: full\n");
+        Shed shed = Shed.of(RoofSheds.with(wide, RoofSheds.purlins("Z200-19"), RODS, false));
+        assertEquals(2 * 3 * 2, shed.count(PartKind.BRACE));
+        assertEquals(2 * 4, shed.count(PartKind.STRUT));
+    }
+
+    @Test
+    void aLeanToIsBracedWhereItSpansTheBracedBay() {
+        String lean = "\nleanTos: [{side: right, width: 4000, pitch: 5, drop: 400, fromBay: %d, toBay: 2}]\n";
+        Definition over = twelve("bays: 2\nbaySpacing: 4000" + lean.formatted(1));
+        Definition beside = twelve("bays: 2\nbaySpacing: 4000" + lean.formatted(2));
+        int alone = Shed.of(twelve("bays: 2\nbaySpacing: 4000")).count(PartKind.BRACE);
+        assertEquals(alone + 2, Shed.of(over).count(PartKind.BRACE));
+        assertEquals(alone, Shed.of(beside).count(PartKind.BRACE));
+    }
+
+    /**
+     * Source: interior S + 0.15 S, end S + 0.075 S + overhang, a lap of 600 at least, butted lengths S − 10; common
+     * practice. The overhang is the end wall's girts, 102. At an end only one butted length ends on the cleat, 5 short.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "Z150-15, 6000, 6552, 6900",
+        "Z150-15, 4000, 4402, 4600",
+        "Z150-15, 3900, 4302, 4500",
+        "Z200-19, 8000, 8702, 9200",
+        "C150-15, 6000, 6097, 5990",
+        "RHS 100x50x3, 6000, 6097, 5990",
+        "TH64-10, 3000, 3097, 2990"
+    })
+    void lengthsOfARow(String section, int bay, double end, double interior) {
+        Shed shed = shed("bays: 3\nbaySpacing: " + bay, section, RODS);
+        assertEquals(List.of(Math.min(end, interior), Math.max(end, interior)), lengths(shed, PartKind.PURLIN));
+    }
+
+    @Test
+    void oneBayHasOneLengthPastBothEndWalls() {
+        assertEquals(List.of(6204.0), lengths(shed("bays: 1\nbaySpacing: 6000", "Z150-15", RODS), PartKind.PURLIN));
+    }
+
+    /** Where bays differ the longer one sets the lap, the same for both lengths. */
+    @Test
+    void unevenBaysShareTheirLaps() {
+        Shed shed = shed("bays: 2\nbaySpacing: [4000, 8000]", "Z150-15", RODS);
+        assertEquals(List.of(4000 + 102 + 600.0, 8000 + 102 + 600.0), lengths(shed, PartKind.PURLIN));
+    }
+
+    /** Both end bays of Zs are alike but of different hand; a C is the same turned end for end. */
+    @Test
+    void endLengthsOfZsAreHandedAndThoseOfCsAreNot() {
+        assertEquals(
+                3,
+                shed("bays: 3\nbaySpacing: 6000", "Z150-15", RODS)
+                        .parts(PartKind.PURLIN)
+                        .size());
+        assertEquals(
+                2,
+                shed("bays: 3\nbaySpacing: 6000", "C150-15", RODS)
+                        .parts(PartKind.PURLIN)
+                        .size());
+    }
+
+    /** Source: no bridging to 3 m, one row to 6 m, two to 9 m; common practice. None for sections without a web. */
+    @ParameterizedTest
+    @CsvSource({
+        "Z150-15, 3000, 0", "Z150-15, 3001, 1", "Z150-15, 6000, 1", "Z150-15, 6001, 2",
+        "C150-15, 9000, 2", "C150-15, 9001, 3", "RHS 100x50x3, 6000, 0", "TH64-10, 6000, 0"
+    })
+    void rowsOfBridging(String section, int bay, int rows) {
+        Shed shed = shed("bays: 2\nbaySpacing: " + bay, section, RODS);
+        int spaces = RoofRows.of(shed.definition(), shed.setOut()).stream()
+                .mapToInt(r -> r.at().size() - 1)
+                .sum();
+        assertEquals(rows * spaces * 2, shed.count(PartKind.BRIDGING));
+    }
+
+    /**
+     * Source: each side of knee and apex, then every second or third purlin; common practice. Length by Pythagoras from
+     * half the purlin's depth, 76, to the inner flange, 203 below the rafter's top, at 45°.
+     */
+    @Test
+    void flyBraces() {
+        assertEquals(0, shed("bays: 3\nbaySpacing: 6000", "Z150-15", RODS).count(PartKind.FLY_BRACE));
+        Shed shed = shed("bays: 3\nbaySpacing: 6000", "Z150-15", RoofSheds.bracing("ROD 16", 2));
+        assertEquals(List.of(394.6), lengths(shed, PartKind.FLY_BRACE));
+        int onInnerFrame = (int) shed.parts(PartKind.FLY_BRACE).get(0).places().stream()
+                .filter(p -> p.frame() == 3)
+                .count();
+        // Seven rows to a slope: the second, fourth and sixth, and the last.
+        assertEquals(2 * 4, onInnerFrame);
+    }
+
+    /** A row past the rafter's end has a bracket that reaches back on it. */
+    @Test
+    void bracketsReachBackOntoTheRafter() {
+        Shed shed = shed("bays: 3\nbaySpacing: 6000", "C150-15", RODS);
+        RoofRows rows = RoofRows.of(shed.definition(), shed.setOut()).get(0);
+        assertTrue(rows.at().get(0) < 0 && rows.lowest().turned());
+        assertEquals(
+                8,
+                shed.parts(PartKind.PURLIN_CLEAT).stream()
+                        .filter(c -> c.holes().isEmpty())
+                        .mapToInt(Part::quantity)
+                        .sum());
+    }
+}
