@@ -143,6 +143,16 @@ class EnvelopeRulesTest {
         assertCodes("opening-too-high", door.formatted(3300));
     }
 
+    /** It starts at frame 2, at the outside of a column of 100, which with its jamb takes 200. */
+    @Test
+    void aLeanToThatStartsBetweenEndsAtTheOutsideOfItsSteel() {
+        String door = SHED + "leanTos: [{side: right, width: 4000, drop: 300, fromBay: 2}]\n"
+                + "wallSheets: {leanToWalls: true}\n"
+                + "openings: [{type: door, wall: right, bay: 2, leanTo: right, offset: %d}]\n";
+        assertCodes(null, door.formatted(200));
+        assertCodes("opening-off-bay", door.formatted(199));
+    }
+
     /** The roof: 4200 − 1500, and a purlin of 152 at 5 degrees, 152.6 plumb. */
     @Test
     void aWindowMayStandAboveTheRoofOfALeanTo() {
