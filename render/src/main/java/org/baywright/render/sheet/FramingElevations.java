@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -132,9 +133,10 @@ final class FramingElevations {
 
     private int frameOf(WallFace end) {
         double y = end.axes().origin().y();
+        // The end of a lean-to at a frame between stands outside its steel, off the frame's line.
         return IntStream.rangeClosed(1, setOut.frames())
-                .filter(f -> Math.abs(setOut.frameLine(f) - y) < 1)
-                .findFirst()
+                .boxed()
+                .min(Comparator.comparingDouble(f -> Math.abs(setOut.frameLine(f) - y)))
                 .orElseThrow();
     }
 
