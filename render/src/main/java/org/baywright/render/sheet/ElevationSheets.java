@@ -76,6 +76,7 @@ final class ElevationSheets {
 
     private Envelope bounds(Projection projection) {
         Envelope bounds = rough.bounds(projection);
+        bounds.expandBy(1);
         bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;

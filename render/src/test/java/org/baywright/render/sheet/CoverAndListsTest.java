@@ -66,7 +66,7 @@ class CoverAndListsTest {
 
         List<Draft> lists() {
             List<Draft> bills = BillSheets.of(shed, bill);
-            List<Draft> drafts = new ArrayList<>(List.of(CoverSheet.of(shed, bills)));
+            List<Draft> drafts = new ArrayList<>(List.of(CoverSheet.of(new Building(shed, Cladding.of(shed)), bills)));
             drafts.addAll(bills);
             drafts.addAll(OrderSet.drafts(new Building(shed, Cladding.of(shed)), bill));
             return drafts;
@@ -256,8 +256,12 @@ class CoverAndListsTest {
 
     @Test
     void aLongBuildingIsBrokenOffAndSaysSo() {
-        List<Text> words = texts(
-                CoverSheet.of(Case.of("longest", LONGEST).shed(), List.of()).marks());
+        List<Text> words = texts(CoverSheet.of(
+                        new Building(
+                                Case.of("longest", LONGEST).shed(),
+                                Cladding.of(Case.of("longest", LONGEST).shed())),
+                        List.of())
+                .marks());
         assertTrue(words.stream().anyMatch(t -> t.content().contains("FIRST 12 OF 200 BAYS SHOWN")));
         assertTrue(words.stream().anyMatch(t -> t.content().endsWith("pictorial, not to scale")));
         assertEquals(
@@ -272,7 +276,8 @@ class CoverAndListsTest {
     @Test
     void thePictorialShowsEveryPartOfAWholeBuilding() {
         Case twin = bareTwin();
-        List<Mark> cover = CoverSheet.of(twin.shed(), List.of()).marks();
+        List<Mark> cover = CoverSheet.of(new Building(twin.shed(), Cladding.of(twin.shed())), List.of())
+                .marks();
         for (Part part : twin.shed().parts()) {
             boolean drawn =
                     cover.stream().anyMatch(m -> m instanceof Stroke && m.part().equals(part.mark()));
