@@ -93,6 +93,7 @@ final class ElevationSheets {
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
         Pitches.mark(shed, view, line -> true, x -> across(projection, x));
+        new Finishes(building, projection, bounds(projection)).name(annotate);
     }
 
     private static double across(Projection projection, double x) {
@@ -149,6 +150,7 @@ final class ElevationSheets {
                 grid.stream().map(g -> new Vec2(g.at(), 0)).toList());
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.side() == side));
+        new Finishes(building, projection, window).name(annotate);
     }
 
     private static double along(Projection projection, double y) {
@@ -159,6 +161,7 @@ final class ElevationSheets {
             SheetBuilder sheet, String name, Envelope cell, Projection projection, Envelope bounds, Margins margins) {
         PlacedView view = sheet.view(name, cell, bounds, margins);
         Scene.draw(view, Window.cut(seen(projection, view.port().scale()), bounds));
+
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
         return view;
     }

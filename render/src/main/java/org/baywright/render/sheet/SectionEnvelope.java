@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -191,7 +192,7 @@ record SectionEnvelope(Building building, int frame) {
                 double side = detail.at().x() < middle ? -1 : 1;
                 Vec2 off = ridge
                         ? new Vec2(CALLOUT_OFF, CALLOUT_OFF * 0.45)
-                        : new Vec2(side * CALLOUT_OFF * 0.55, CALLOUT_OFF * 0.75);
+                        : new Vec2(side * CALLOUT_OFF * 0.2, CALLOUT_OFF * 0.9);
                 Vec2 centre = at.plus(off);
                 Vec2 way = off.unit();
                 view.draw(detail.callout().marks(centre));
@@ -199,6 +200,10 @@ record SectionEnvelope(Building building, int frame) {
                         at.plus(way.times(1.5)), centre.minus(way.times(Callout.RADIUS)), Pen.DIMENSION, Layer.LABEL)));
             }
         }
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** One label for each section of row and for sheets, gutters and hook. */
@@ -210,7 +215,7 @@ record SectionEnvelope(Building building, int frame) {
         for (CutRow row : rows()) {
             String section = row.part.material().description();
             if (named.add(row.part.kind() + section)) {
-                annotate.note(row.middle(), row.part.kind().label() + "s " + section);
+                annotate.note(row.middle(), capital(row.part.kind().label()) + "s " + section);
             }
         }
         for (CladdingSection.Cut cut : cuts()) {
