@@ -65,8 +65,14 @@ final class FrameMaker {
             pieces.add(
                     butted()
                             ? column.closingCap(cap)
-                            : column.seatingCap(cap, rafter.depth(), rafter.width(), rafterMiddle(), continued(side)));
+                            : column.seatingCap(
+                                    cap, rafter.depth(), rafter.width(), rafterMiddle(), closed() || continued(side)));
         }
+    }
+
+    /** Whether girts may pass outside the columns, so that caps must end flush with them. */
+    private boolean closed() {
+        return definition.envelope().isFull();
     }
 
     /** Whether a lean-to's rafter carries on the main roof line here, so that the cap must end flush outside. */
@@ -147,7 +153,7 @@ final class FrameMaker {
         double cap = plates.capThickness();
         stand(column, rafterMember.depth() + cap);
         if (cap > 0) {
-            pieces.add(column.seatingCap(cap, rafterMember.depth(), rafterMember.width(), middle, false));
+            pieces.add(column.seatingCap(cap, rafterMember.depth(), rafterMember.width(), middle, closed()));
         }
         RafterMaker rafter =
                 new RafterMaker(PartKind.LEAN_TO_RAFTER, rafterMember, line.roof(), middle, frame, line.side());

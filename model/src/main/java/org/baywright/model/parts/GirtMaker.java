@@ -68,11 +68,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     }
 
     GirtMaker(WallBay bay, GirtRows rows) {
-        this(bay, rows, stand(bay.definition().envelope().walls().girts().member()));
-    }
-
-    private static RowStand stand(Member member) {
-        return RowStand.of(member, RowStand.of(member, false).isChannel());
+        this(bay, rows, GirtRows.stand(bay.definition()));
     }
 
     List<Piece> pieces() {

@@ -18,6 +18,7 @@ public final class ShedRules {
             new FramesApartRule(),
             new ClosingCapRule(),
             new WideRafterRule(),
+            new FlushGirtRule(),
             new AnchorDepthRule(),
             new OpeningWallRule(),
             new OpeningRoomRule(),

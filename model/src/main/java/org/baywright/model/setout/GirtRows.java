@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
+import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
 
@@ -65,18 +66,28 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 ? setOut.columnLines()
                 : List.of(cover.face().leanTo().orElseGet(() -> setOut.main(side(cover))));
         for (ColumnLine line : lines) {
-            boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
-            double rafter =
-                    butted ? 0 : line.rafter(definition, line.firstFrame()).depth();
-            double across = line.column(definition, line.firstFrame()).depth() + 2 * PLATE;
-            double fall = across * Math.abs(line.roof().rise());
-            double top = line.heightBelowRoof(rafter) + fall;
-            double low = top - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
-            if (at + PLATE > low && at - height < top) {
-                at = low - PLATE;
+            for (int frame = line.firstFrame(); frame <= line.lastFrame(); frame++) {
+                at = clearOfCap(definition, line, frame, at, height);
             }
         }
         return at;
+    }
+
+    private static double clearOfCap(Definition definition, ColumnLine line, int frame, double row, double height) {
+        double above = Math.max(PLATE, stand(definition).reachUp() + CLEAR);
+        boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
+        double rafter = butted ? 0 : line.rafter(definition, frame).depth();
+        double across = line.column(definition, frame).depth() + 2 * PLATE;
+        double fall = across * Math.abs(line.roof().rise());
+        double top = line.heightBelowRoof(rafter) + fall + PLATE;
+        double low = top - PLATE - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
+        return row + above > low && row - height < top ? low - above : row;
+    }
+
+    /** How the rows stand: a channel has its back up, so that nothing lies in it. */
+    public static RowStand stand(Definition definition) {
+        Member girt = definition.envelope().walls().girts().member();
+        return RowStand.of(girt, RowStand.of(girt, false).isChannel());
     }
 
     private static Side side(WallCover cover) {

@@ -81,6 +81,22 @@ public record RowStand(Member member, boolean turned, double centroidHeight, dou
                 .orElseThrow();
     }
 
+    /** How far the section reaches above its line, up the slope or the wall. */
+    public double reachUp() {
+        return member.profile().outline().stream()
+                .mapToDouble(p -> up(p.y()))
+                .max()
+                .orElseThrow();
+    }
+
+    /** How far the section reaches below its line. */
+    public double reachDown() {
+        return -member.profile().outline().stream()
+                .mapToDouble(p -> up(p.y()))
+                .min()
+                .orElseThrow();
+    }
+
     private double up(double width) {
         return centroidUp + (turned ? -width : width);
     }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.problem.Problem;
+import org.baywright.model.setout.SetOut;
 import org.opentest4j.AssertionFailedError;
 
 /**
@@ -53,14 +55,24 @@ public final class Definitions {
                 .collect(Collectors.joining("\n"));
     }
 
-    /** Random valid definitions of every shape. */
+    /** Random valid definitions of every shape, without an envelope. */
     public static Arbitrary<Definition> valid() {
-        return texts().map(Definitions::of);
+        return texts().map(text -> of(text + "envelope: none\n"));
     }
 
     /** Random valid definitions with everything on the frame: {@link Envelopes} on the frames of {@link #valid}. */
     public static Arbitrary<Definition> clad() {
-        return texts().flatMap(Envelopes::on).map(Definitions::of);
+        return texts().flatMap(Envelopes::on).map(Definitions::of).filter(Definitions::girtsFit);
+    }
+
+    /** Flush girts are no deeper than any column. */
+    private static boolean girtsFit(Definition d) {
+        Girts girts = d.envelope().walls().girts();
+        return !girts.flush()
+                || SetOut.of(d).columnLines().stream()
+                        .allMatch(line -> IntStream.rangeClosed(line.firstFrame(), line.lastFrame())
+                                .mapToObj(f -> line.column(d, f))
+                                .allMatch(c -> girts.member().depth() <= Math.min(c.depth(), c.width())));
     }
 
     /** The same as text, of the bare frame. */

@@ -280,7 +280,8 @@ class EnvelopeReaderTest {
         assertEquals("downpipe 90 round", e.roofWater().downpipe().name());
         LiftingBeam beam = e.liftingBeam().orElseThrow();
         assertEquals(new LiftingBeam(beam.member(), true, 2, 3, 6000, 3400, 700), beam);
-        assertFalse(envelope("").isFull());
+        assertTrue(envelope("").isFull());
+        assertFalse(envelope("envelope: none\n").isFull());
     }
 
     @Test

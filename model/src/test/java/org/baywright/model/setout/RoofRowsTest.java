@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Rows of purlins from greatest spacings, and sheet lengths, against figures worked by hand. */
 class RoofRowsTest {
     private static final String TWELVE =
-            "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\nenvelope: full\n";
+            "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\nenvelope: full\n"
+                    + "girts: {section: C100-12}\n";
 
     private static List<RoofRows> rows(String yaml) {
         Definition definition = Definitions.of(yaml);

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Concrete, mesh, adhesive, welds and paint against figures from elsewhere or worked by hand. */
 class ConsumablesTest {
-    private static final String SHED = "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n";
+    private static final String SHED =
+            "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\nenvelope: none\n";
 
     private static Shed shed(String more) {
         return Shed.of(Definitions.of(SHED + more));
@@ -115,7 +116,7 @@ class ConsumablesTest {
 
     @Test
     void bareFrameIsBilledAsSteelAlone() {
-        Bill bill = Bill.of(Building.of(Definitions.of(SHED + "envelope: none\n")));
+        Bill bill = Bill.of(Building.of(Definitions.of(SHED)));
         assertEquals(
                 List.of(BillGroup.STOCK, BillGroup.PIECES, BillGroup.PLATES, BillGroup.ANCHORS),
                 bill.lines().stream().map(BillLine::group).distinct().toList());
