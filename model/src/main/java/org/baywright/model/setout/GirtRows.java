@@ -7,7 +7,6 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
-import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
 
 /**
@@ -45,8 +44,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 cover.low() > 0 ? cover.low() + OVER_START + height(girts) : Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
         List<Double> rows = new ArrayList<>();
-        Optional<ColumnLine> lean = WallCover.leanToBefore(setOut, cover.face(), cover.bay());
-        if (cover.low() == 0 && lean.isPresent() && !cover.face().wall().isEnd()) {
+        Optional<ColumnLine> lean = leanToAt(setOut, cover);
+        if (cover.low() == 0 && lean.isPresent()) {
             double[] taken = taken(definition, lean.get(), cover, girts);
             rows.addAll(even(low, taken[0], girts.spacing(), true));
             rows.addAll(even(taken[1], high, girts.spacing(), false));
@@ -55,22 +54,50 @@ public record GirtRows(WallCover cover, List<Double> at) {
         }
         return new GirtRows(
                 cover,
-                rows.stream().filter(r -> r <= high - UNDER_ROOF || r == low).toList());
+                rows.stream()
+                        .map(r -> clearOfCaps(definition, setOut, cover, r))
+                        .filter(r -> r <= high - UNDER_ROOF || r == low)
+                        .toList());
     }
 
-    /** A row goes under the plates on top of the columns, which stand out past the string line. */
+    /** The lean-to whose rafters meet a side wall at either end of a bay. */
+    private static Optional<ColumnLine> leanToAt(SetOut setOut, WallCover cover) {
+        int bay = cover.bay().bay();
+        return setOut.leanTos().stream()
+                .filter(l -> cover.face().isMain()
+                        && Wall.of(l.side()) == cover.face().wall())
+                .filter(l -> l.has(bay) || l.has(bay + 1))
+                .findFirst();
+    }
+
+    /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line there. */
     private static double clearOfCaps(Definition definition, SetOut setOut, WallCover cover, double row) {
+        if (!cover.face().wall().isEnd()) {
+            return row;
+        }
         double height = height(definition.envelope().walls().girts());
+        int frame = frame(setOut, cover);
+        List<ColumnLine> lines =
+                setOut.columnLines().stream().filter(l -> l.has(frame)).toList();
         double at = row;
-        List<ColumnLine> lines = cover.face().wall().isEnd()
-                ? setOut.columnLines()
-                : List.of(cover.face().leanTo().orElseGet(() -> setOut.main(side(cover))));
-        for (ColumnLine line : lines) {
-            for (int frame = line.firstFrame(); frame <= line.lastFrame(); frame++) {
+        double last;
+        // Out of the way of one cap it may come into that of another.
+        do {
+            last = at;
+            for (ColumnLine line : lines) {
                 at = clearOfCap(definition, line, frame, at, height);
             }
-        }
+        } while (at < last);
         return at;
+    }
+
+    /** The frame that an end wall stands at. */
+    private static int frame(SetOut setOut, WallCover cover) {
+        boolean front = cover.face().wall() == Wall.FRONT;
+        Optional<ColumnLine> lean = cover.face().leanTo();
+        return front
+                ? lean.map(ColumnLine::firstFrame).orElse(1)
+                : lean.map(ColumnLine::lastFrame).orElse(setOut.frames());
     }
 
     private static double clearOfCap(Definition definition, ColumnLine line, int frame, double row, double height) {
@@ -80,7 +107,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
         double across = line.column(definition, frame).depth() + 2 * PLATE;
         double fall = across * Math.abs(line.roof().rise());
         double top = line.heightBelowRoof(rafter) + fall + PLATE;
-        double low = top - PLATE - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
+        double low =
+                top - PLATE - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
         return row + above > low && row - height < top ? low - above : row;
     }
 
@@ -88,10 +116,6 @@ public record GirtRows(WallCover cover, List<Double> at) {
     public static RowStand stand(Definition definition) {
         Member girt = definition.envelope().walls().girts().member();
         return RowStand.of(girt, RowStand.of(girt, false).isChannel());
-    }
-
-    private static Side side(WallCover cover) {
-        return cover.face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
     }
 
     /** What a row takes of the wall's height. */
