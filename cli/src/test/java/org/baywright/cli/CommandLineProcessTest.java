@@ -66,7 +66,7 @@ class CommandLineProcessTest {
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
         assertEquals(4, summary.get("frames").asInt());
         assertEquals(8, summary.get("columns").asInt());
-        assertEquals(32, summary.get("anchors").asInt());
+        assertEquals(48, summary.get("anchors").asInt());
         assertEquals(5258.0, summary.get("apexHeightMm").asDouble(), 0.05);
         assertTrue(Files.readString(first.resolve("parts.csv"))
                 .startsWith("mark,part,section,grade,quantity,stock_length_mm,long_edge_mm,short_edge_mm,"

@@ -39,6 +39,10 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     private static final double CLEAR = 10;
     private static final double EDGE = 25;
     private static final double PLATE = 8;
+
+    /** Left between a brace and the plane of the girts. */
+    private static final double THIN = 2;
+
     private static final double HOLE = 18;
     private static final double LEAST_HEIGHT = 1000;
 
@@ -114,7 +118,8 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     private double inside(int bay, boolean outer) {
         Stream<Double> depths = Stream.of(bay, bay + 1).map(f -> column(f).depth());
         if (!flush()) {
-            return depths.min(Double::compare).orElseThrow() / 2;
+            double room = section().width() + PLATE / 2 + THIN;
+            return Math.max(room, depths.min(Double::compare).orElseThrow() / 2);
         }
         double deepest = Stream.concat(
                         depths,

@@ -140,7 +140,10 @@ public record GirtRows(WallCover cover, List<Double> at) {
         double under = lean.roof().heightAt(x)
                 - lean.roof().plumb(rafter)
                 - out * Math.abs(lean.roof().rise());
-        return new double[] {under - PLATE - CLEAR, top + CLEAR + height(girts)};
+        RowStand stand = stand(definition);
+        return new double[] {
+            under - Math.max(PLATE, stand.reachUp()) - CLEAR, top + CLEAR + Math.max(height(girts), stand.reachDown())
+        };
     }
 
     /** Rows in even spaces no wider than allowed; the upper end is one of them when it is asked for. */

@@ -78,8 +78,11 @@ class RoofPropertyTest {
         boolean isOn(RoofRows rows) {
             double low = corners(rows.slope().roof().plane()::distance).min().orElseThrow();
             double x = corners(Vec3::x).average().orElseThrow();
+            // Where rafters pass their columns there are no lean-tos whose rows could be meant.
+            boolean overhangs = rows.sheetLow() < -230;
             double mid = (rows.slope().eave() + rows.slope().upper()) / 2;
-            return Math.abs(low) < 1e-6 && Math.abs(x - mid) < rows.slope().run() / 2 + Math.max(150, -rows.sheetLow());
+            return Math.abs(low) < 1e-6
+                    && Math.abs(x - mid) < rows.slope().run() / 2 + (overhangs ? -rows.sheetLow() : 150);
         }
 
         double clearance(Stood other) {
