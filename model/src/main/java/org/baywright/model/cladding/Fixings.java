@@ -135,13 +135,14 @@ public record Fixings(
 
     /** Where rows of a kind lie under a surface, up along its sheets; lengths of one row count once. */
     static List<Double> supports(Shed shed, Surface surface, PartKind kind) {
+        double top = surface.outline().stream().mapToDouble(Vec2::y).max().orElseThrow();
         return shed.parts(kind).stream()
                 .flatMap(part -> part.places().stream().map(place -> middle(part, place)))
                 .map(at -> surface.axes().toLocal(at))
                 .filter(at -> at.z() < 0 && at.z() > -NEAR)
                 .filter(at -> at.x() > 0 && at.x() < surface.outline().get(1).x())
                 .map(at -> Math.rint(at.y()))
-                .filter(v -> v > surface.outline().get(0).y())
+                .filter(v -> v > surface.outline().get(0).y() && v < top)
                 .distinct()
                 .sorted()
                 .toList();

@@ -29,16 +29,16 @@ final class SheetRun {
      * @return pairs of lower end and ordered length
      */
     static List<double[]> lengths(double low, double high, List<Double> rows, double lap, double longest) {
-        int pieces = (int) Math.ceil((high - low - lap) / (longest - lap) - 1e-9);
         List<double[]> lengths = new ArrayList<>();
         double from = low;
-        for (int i = 1; i < pieces; i++) {
-            double reach = from + longest - lap / 2;
-            double wanted = low + (high - low) * i / pieces;
+        while (high - from > longest) {
             double start = from;
+            double reach = from + longest - lap / 2;
+            int left = (int) Math.ceil((high - from - lap) / (longest - lap) - 1e-9);
+            double even = from + (high - from) / left;
             double at = rows.stream()
                     .filter(r -> r > start + lap && r <= reach && r < high - lap)
-                    .min(Comparator.comparingDouble(r -> Math.abs(r - wanted)))
+                    .min(Comparator.comparingDouble(r -> Math.abs(r - even)))
                     .orElse(reach);
             lengths.add(new double[] {from, ordered(at + lap / 2 - from)});
             from = at - lap / 2;

@@ -44,7 +44,7 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 cover.low() > 0 ? cover.low() + OVER_START + height(girts) : Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
         List<Double> rows = new ArrayList<>();
-        Optional<ColumnLine> lean = leanToAt(setOut, cover);
+        Optional<ColumnLine> lean = leanTosAt(setOut, cover).stream().findFirst();
         if (cover.low() == 0 && lean.isPresent()) {
             double[] taken = taken(definition, lean.get(), cover, girts);
             rows.addAll(even(low, taken[0], girts.spacing(), true));
@@ -56,18 +56,33 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 cover,
                 rows.stream()
                         .map(r -> clearOfCaps(definition, setOut, cover, r))
+                        .map(r -> clearOfLeanTos(definition, setOut, cover, r))
+                        .distinct()
                         .filter(r -> r <= high - UNDER_ROOF || r == low)
                         .toList());
     }
 
-    /** The lean-to whose rafters meet a side wall at either end of a bay. */
-    private static Optional<ColumnLine> leanToAt(SetOut setOut, WallCover cover) {
+    /** The lean-tos whose rafters meet a side wall at either end of a bay. */
+    private static List<ColumnLine> leanTosAt(SetOut setOut, WallCover cover) {
         int bay = cover.bay().bay();
         return setOut.leanTos().stream()
                 .filter(l -> cover.face().isMain()
                         && Wall.of(l.side()) == cover.face().wall())
                 .filter(l -> l.has(bay) || l.has(bay + 1))
-                .findFirst();
+                .toList();
+    }
+
+    /** A row goes under the steel of every lean-to that meets the wall there. */
+    private static double clearOfLeanTos(Definition definition, SetOut setOut, WallCover cover, double row) {
+        double at = row;
+        for (ColumnLine lean : leanTosAt(setOut, cover)) {
+            double[] taken =
+                    taken(definition, lean, cover, definition.envelope().walls().girts());
+            if (cover.low() == 0 && at > taken[0] + 1e-6 && at < taken[1] - 1e-6) {
+                at = taken[0];
+            }
+        }
+        return at;
     }
 
     /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line there. */

@@ -75,14 +75,14 @@ class RoofPropertyTest {
         }
 
         /** Lies on this slope: its lowest corner touches the top of rafter steel. */
+        /** Whether it is one of a slope's rows; slopes in one plane have rows of their own. */
         boolean isOn(RoofRows rows) {
             double low = corners(rows.slope().roof().plane()::distance).min().orElseThrow();
             double x = corners(Vec3::x).average().orElseThrow();
-            // Where rafters pass their columns there are no lean-tos whose rows could be meant.
-            boolean overhangs = rows.sheetLow() < -230;
-            double mid = (rows.slope().eave() + rows.slope().upper()) / 2;
-            return Math.abs(low) < 1e-6
-                    && Math.abs(x - mid) < rows.slope().run() / 2 + (overhangs ? -rows.sheetLow() : 150);
+            double first = rows.place(rows.at().get(0), 0, 0).x();
+            double last = rows.place(rows.at().get(rows.at().size() - 1), 0, 0).x();
+            boolean between = x > Math.min(first, last) - NEAR_ROW && x < Math.max(first, last) + NEAR_ROW;
+            return Math.abs(low) < 1e-6 && between;
         }
 
         double clearance(Stood other) {
@@ -110,6 +110,9 @@ class RoofPropertyTest {
                             && other.box[i].getMin() < box[i].getMax() + NEAR);
         }
     }
+
+    /** Half a section, and a purlin's depth along a steep slope. */
+    private static final double NEAR_ROW = 140;
 
     /** Source: greatest spacings and first offsets as the definition asks for them. */
     @Property(tries = 40)
