@@ -27,6 +27,9 @@ class CladdingPropertyTest {
     /** Lapped rows lie a thickness aside, and places are rounded to whole millimetres. */
     private static final double MOST_PAST = 4;
 
+    /** Half a lap of 200, and from a channel's back, where the row is set out, to its middle. */
+    private static final double HALF_LAP = 100 + 25;
+
     @Provide
     Arbitrary<Definition> sheds() {
         return Definitions.clad();
@@ -109,7 +112,7 @@ class CladdingPropertyTest {
             List<Double> rows = Fixings.supports(shed, roof, PartKind.PURLIN);
             double lowest = rows.get(0);
             double highest = roof.outline().get(2).y() - rows.get(rows.size() - 1);
-            double most = Math.max(100, Math.max(lowest, highest)) + 5 + MOST_PAST;
+            double most = Math.max(HALF_LAP, Math.max(lowest, highest)) + 5 + MOST_PAST;
             for (Sheet sheet : roof.sheets()) {
                 for (double end : new double[] {sheet.low(), sheet.high()}) {
                     double past = rows.stream()

@@ -24,9 +24,15 @@ final class BaseNotes {
                         + " for the whole main floor, must agree before drilling: within 5 mm where the"
                         + " diagonal is up to 12 m, within 10 mm beyond (common practice)."),
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
-                        + " the building, its depth along it; plates on the right-hand side are turned half round."),
+                        + " the building, its depth along it; plates on the right-hand side are turned half round."
+                        + posts(shed)),
                 Paragraph.bullet(
                         "Anchors within 3 mm in a group, within 6 mm from group to group; the engineer's figures rule."));
+    }
+
+    private static String posts(Shed shed) {
+        boolean none = shed.count(PartKind.MULLION) + shed.count(PartKind.JAMB) == 0;
+        return none ? "" : " Plates of mullions and jambs, in thin outline, are set out with their walls, S6.";
     }
 
     private static String diagonal(Shed shed) {

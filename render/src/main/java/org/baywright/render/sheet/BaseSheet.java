@@ -71,6 +71,7 @@ final class BaseSheet {
                 sheet.view("BASE PLATE SET-OUT" + lines, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);
+        plan.posts(view, strip);
         anchors(view, strip);
         running(view, strip);
         plan.widths(view, strip);

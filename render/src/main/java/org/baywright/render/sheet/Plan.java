@@ -8,6 +8,7 @@ import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -33,11 +34,19 @@ final class Plan {
     private final SetOut setOut;
     private final PlanAxes axes;
     private final List<Footing> footings;
+    private final List<Item> posts;
+    private final List<Item> postPlates;
 
     Plan(Shed shed) {
         this.setOut = shed.setOut();
         this.axes = PlanAxes.of(setOut);
         this.footings = Footing.of(shed);
+        this.posts =
+                Steelwork.items(shed, (part, place) -> part.kind() == PartKind.MULLION || part.kind() == PartKind.JAMB);
+        this.postPlates = Steelwork.items(
+                shed,
+                (part, place) -> part.kind() == PartKind.BASE_PLATE
+                        && footings.stream().noneMatch(f -> f.platePlace().equals(place)));
     }
 
     PlanAxes axes() {
@@ -97,6 +106,20 @@ final class Plan {
                         view, ring, Pen.DIMENSION, Layer.PLATE, footing.plate().mark())));
             }
             column(view, footing.columnItem());
+        }
+    }
+
+    /** Mullions and jambs on their plates, in thin outline: they are set out with the framing of their walls. */
+    void posts(PlacedView view, Strip strip) {
+        double from = setOut.frameLine(strip.firstFrame()) - BEYOND;
+        double to = setOut.frameLine(strip.lastFrame()) + BEYOND;
+        for (List<Item> items : List.of(postPlates, posts)) {
+            items.stream()
+                    .filter(i ->
+                            i.place().origin().y() >= from && i.place().origin().y() <= to)
+                    .forEach(i -> Silhouette.outline(i, axes.projection())
+                            .forEach(ring ->
+                                    view.draw(List.of(outline(view, ring, Pen.DIMENSION, Layer.PLATE, i.part())))));
         }
     }
 

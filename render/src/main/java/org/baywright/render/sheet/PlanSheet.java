@@ -74,6 +74,7 @@ final class PlanSheet {
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);
+        plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
         ridge(view, strip);
         bays(view, strip);
