@@ -6,8 +6,6 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofRows;
-import org.baywright.model.setout.WallCover;
-import org.baywright.model.setout.WallFace;
 
 /**
  * Everything that closes a shed.
@@ -34,40 +32,20 @@ public record Cladding(List<Surface> surfaces, List<Flashing> flashings, List<Gu
         List<Surface> surfaces = new ArrayList<>();
         RoofSheets roof = new RoofSheets(definition);
         roofs.forEach(rows -> surfaces.add(roof.surface(rows, RoofSheets.name(rows.slope()))));
-        surfaces.addAll(walls(shed));
+        WallRun.of(shed.wallCovers()).forEach(run -> surfaces.add(wall(shed, run)));
         return new Cladding(
                 SheetMarks.marked(surfaces),
                 Flashings.of(shed, roofs, surfaces),
                 new RoofDrainage(shed, roofs).gutters());
     }
 
-    /** Neighbouring bays that start at one height make one surface. */
-    private static List<Surface> walls(Shed shed) {
-        List<Surface> surfaces = new ArrayList<>();
-        List<WallCover> covers = shed.wallCovers();
-        int first = 0;
-        for (int i = 0; i < covers.size(); i++) {
-            boolean goesOn = i + 1 < covers.size() && joins(covers.get(i), covers.get(i + 1));
-            if (!goesOn) {
-                surfaces.add(wall(shed, covers.get(first), covers.get(i)));
-                first = i + 1;
-            }
-        }
-        return surfaces;
-    }
-
-    private static boolean joins(WallCover a, WallCover b) {
-        return a.face().equals(b.face()) && a.bay().to() == b.bay().from() && a.low() == b.low();
-    }
-
-    private static Surface wall(Shed shed, WallCover first, WallCover last) {
-        WallFace face = first.face();
+    private static Surface wall(Shed shed, WallRun run) {
         List<OpeningPlace> openings = shed.openings().stream()
-                .filter(o -> !o.isWholeBay() && o.face().equals(face))
-                .filter(o -> o.left() >= first.bay().from()
-                        && o.right() <= last.bay().to())
+                .filter(o -> !o.isWholeBay() && o.face().equals(run.face()))
+                .filter(o -> o.left() >= run.first().bay().from()
+                        && o.right() <= run.last().bay().to())
                 .toList();
-        return new WallSheets(shed.definition(), shed.setOut(), face, first, last, openings).surface();
+        return new WallSheets(shed.definition(), shed.setOut(), run, openings).surface();
     }
 
     /** The surfaces of one role. */

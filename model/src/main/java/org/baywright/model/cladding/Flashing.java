@@ -20,6 +20,7 @@ public record Flashing(String mark, Kind kind, List<Vec2> fold, double stockLeng
         RIDGE("ridge"),
         BARGE("barge"),
         CORNER("corner"),
+        INNER_CORNER("internal corner"),
         APRON("apron"),
         HIGH_EAVE("high eave"),
         HEAD("head"),

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.baywright.model.catalogue.SheetProfile;
 import org.baywright.model.cladding.Flashing.Kind;
 import org.baywright.model.cladding.Flashing.Run;
 import org.baywright.model.geometry.Vec2;
@@ -82,7 +83,7 @@ final class Flashings {
     private void barge(Surface surface, double u, double height) {
         add(
                 Kind.BARGE,
-                Folds.barge(),
+                Folds.barge(surface.profile().ribPitch()),
                 surface.axes().toWorld(u, 0, 0),
                 surface.axes().toWorld(u, height, 0));
     }
@@ -112,47 +113,26 @@ final class Flashings {
         }
     }
 
-    /** Corners where two sheeted walls meet, and the foot of every wall that stands on the slab. */
+    /** The upright edges of all walls, and the foot of every wall that stands on the slab. */
     private void walls() {
         List<Surface> walls =
                 surfaces.stream().filter(s -> s.role() == Surface.Role.WALL).toList();
-        for (int i = 0; i < walls.size(); i++) {
-            foot(walls.get(i));
-            for (int j = i + 1; j < walls.size(); j++) {
-                corner(walls.get(i), walls.get(j));
-            }
+        walls.forEach(this::foot);
+        new WallEdges(walls).closed().forEach(this::upright);
+    }
+
+    private void upright(WallEdges.Edge edge) {
+        Vec3 foot = edge.foot();
+        Vec3 top = new Vec3(foot.x(), foot.y(), edge.top());
+        switch (edge.joint()) {
+            case OUTER_CORNER -> add(Kind.CORNER, Folds.corner(), foot, top);
+            case INNER_CORNER -> add(Kind.INNER_CORNER, Folds.innerCorner(), foot, top);
+            case FREE -> add(Kind.JAMB, Folds.jamb(wallSheet().depth()), foot, top);
         }
     }
 
-    private void corner(Surface a, Surface b) {
-        if (Math.abs(a.axes().width().dot(b.axes().width())) > 0.5) {
-            return;
-        }
-        for (boolean right : new boolean[] {false, true}) {
-            Vec3 foot = edge(a, right, false);
-            for (boolean other : new boolean[] {false, true}) {
-                Vec3 foot2 = edge(b, other, false);
-                if (Math.hypot(foot.x() - foot2.x(), foot.y() - foot2.y()) < 1) {
-                    double low = Math.max(foot.z(), foot2.z());
-                    double high = Math.min(
-                            edge(a, right, true).z(), edge(b, other, true).z());
-                    if (high > low) {
-                        add(
-                                Kind.CORNER,
-                                Folds.corner(),
-                                new Vec3(foot.x(), foot.y(), low),
-                                new Vec3(foot.x(), foot.y(), high));
-                    }
-                }
-            }
-        }
-    }
-
-    /** An end of a wall's left or right edge. */
-    private static Vec3 edge(Surface wall, boolean right, boolean top) {
-        List<Vec2> o = wall.outline();
-        Vec2 at = right ? (top ? o.get(2) : o.get(1)) : (top ? o.get(o.size() - 1) : o.get(0));
-        return wall.axes().toWorld(at.x(), at.y(), 0);
+    private SheetProfile wallSheet() {
+        return shed.definition().envelope().sheeting().walls().profile();
     }
 
     private void foot(Surface wall) {
@@ -179,7 +159,7 @@ final class Flashings {
     }
 
     private void opening(OpeningPlace opening) {
-        double rib = shed.definition().envelope().sheeting().walls().profile().depth();
+        double rib = wallSheet().depth();
         double out = WallSheets.plane(shed.definition());
         Vec3 headLeft = opening.face().toWorld(opening.left(), opening.head(), out);
         Vec3 headRight = opening.face().toWorld(opening.right(), opening.head(), out);

@@ -7,7 +7,7 @@ import org.baywright.model.geometry.Vec2;
  * Folded sections of flashings, each as its outside line from edge to edge, x level and y up; walked so that the
  * weather side lies on the left.
  *
- * <p>Cover over roof ribs 150 to 200, upstand 75 to 100, barge over two crests. @source NZ roofing code of practice,
+ * <p>Cover over roof ribs 150 to 200, upstand 75 to 100, barge over one or two ribs. @source NZ roofing code of practice,
  * flashing cover; the other legs are common practice, no source
  */
 final class Folds {
@@ -17,7 +17,7 @@ final class Folds {
     private static final double COVER = 175;
     private static final double UPSTAND = 100;
     private static final double APRON = 150;
-    private static final double BARGE_TOP = 155;
+    private static final double BARGE_TOP = 150;
     private static final double BARGE_DROP = 150;
     private static final double CORNER = 100;
     private static final double TRIM = 75;
@@ -38,14 +38,15 @@ final class Folds {
         return List.of(left.plus(new Vec2(0, -LIP)), left, new Vec2(0, 0), right, right.plus(new Vec2(0, -LIP)));
     }
 
-    /** Over the edge of the roof and down the end wall. */
-    static List<Vec2> barge() {
+    /** Over the edge of the roof, as far as the crest of a rib, and down the end wall. */
+    static List<Vec2> barge(double ribPitch) {
+        double over = Math.ceil(BARGE_TOP / ribPitch) * ribPitch;
         return List.of(
                 new Vec2(LIP, -BARGE_DROP - LIP),
                 new Vec2(0, -BARGE_DROP),
                 new Vec2(0, 0),
-                new Vec2(BARGE_TOP, 0),
-                new Vec2(BARGE_TOP, -LIP));
+                new Vec2(over, 0),
+                new Vec2(over, -LIP));
     }
 
     /** Up a wall and out over the roof below it. */
@@ -80,6 +81,16 @@ final class Folds {
                 new Vec2(0, 0),
                 new Vec2(-CORNER, 0),
                 new Vec2(-CORNER, LIP));
+    }
+
+    /** Into the corner of a wall that runs up against another. */
+    static List<Vec2> innerCorner() {
+        return List.of(
+                new Vec2(-LIP, CORNER),
+                new Vec2(0, CORNER),
+                new Vec2(0, 0),
+                new Vec2(CORNER, 0),
+                new Vec2(CORNER, -LIP));
     }
 
     /** Over the head of an opening: up behind the sheet, out and down. */

@@ -13,8 +13,8 @@ import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.SetOut;
-import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -22,18 +22,10 @@ import org.baywright.model.setout.WallFace;
  *
  * @param definition what was asked for
  * @param setOut lines and levels
- * @param face the wall
- * @param first the run's first bay
- * @param last its last bay
+ * @param run the bays
  * @param openings of the wall, those in open bays left out
  */
-record WallSheets(
-        Definition definition,
-        SetOut setOut,
-        WallFace face,
-        WallCover first,
-        WallCover last,
-        List<OpeningPlace> openings) {
+record WallSheets(Definition definition, SetOut setOut, WallRun run, List<OpeningPlace> openings) {
     /** Left under the roof sheet. @source 10 to 15 under the roof sheet: common practice */
     private static final double UNDER_ROOF = 12;
 
@@ -54,30 +46,35 @@ record WallSheets(
         return girts.flush() ? 0 : girts.member().depth();
     }
 
+    private WallFace face() {
+        return run.face();
+    }
+
     /** What the surface is called. */
     private String name() {
+        WallFace face = face();
         String wall = face.wall().name().toLowerCase(Locale.ROOT);
         String of = face.leanTo()
                 .map(l -> (l.side() == Side.LEFT ? "left" : "right") + " lean-to "
                         + (face.wall().isEnd() ? wall + " wall" : "wall") + ", line " + l.letter())
                 .orElse(wall + " wall");
-        boolean whole = from() <= 0 && to() >= face.length();
-        return whole
+        return run.isWhole()
                 ? of
-                : of + ", bays " + first.bay().bay() + " to " + last.bay().bay();
+                : of + ", bays " + run.first().bay().bay() + " to "
+                        + run.last().bay().bay();
     }
 
     Surface surface() {
         double low = low();
         List<Vec2> outline = new ArrayList<>(List.of(new Vec2(from(), low), new Vec2(to(), low)));
-        List<Double> turns = new ArrayList<>(List.of(to(), from()));
-        face.outline().stream()
+        TreeSet<Double> turns = new TreeSet<>(List.of(from(), to()));
+        face().outline().stream()
                 .map(Vec2::x)
-                .filter(u -> u > from() + 1 && u < to() - 1 && face.wall().isEnd() && isTurn(u))
-                .forEach(u -> turns.add(1, u));
-        turns.forEach(u -> outline.add(new Vec2(u, top(u))));
+                .filter(u -> face().wall().isEnd() && u > from() + 1 && u < to() - 1 && isTurn(u))
+                .forEach(turns::add);
+        turns.descendingSet().forEach(u -> outline.add(new Vec2(u, top(u))));
         List<List<Vec2>> holes = openings.stream().map(this::hole).toList();
-        Placement axes = face.axes();
+        Placement axes = face().axes();
         Vec3 origin = axes.origin().plus(axes.width().times(plane(definition)));
         SheetProfile profile = definition.envelope().sheeting().walls().profile();
         return new Surface(
@@ -90,66 +87,75 @@ record WallSheets(
                 sheets(profile));
     }
 
+    /** A ridge, or the string line where a lean-to that carries the roof on falls another way. */
     private boolean isTurn(double u) {
-        return face.outline().stream().filter(p -> p.x() == u).noneMatch(p -> p.y() == 0);
+        double bend = top(u) - (top(u - 1) + top(u + 1)) / 2;
+        return Math.abs(bend) > 1e-6;
     }
 
-    /** Where the run starts: out to the corner, or over half the column beside an open bay. */
     private double from() {
-        double u = first.bay().from();
-        return u > 1 ? u - halfColumn() : u - corner(true);
+        return run.startsAtCorner() ? -corner(true) : run.start(definition, setOut);
     }
 
     private double to() {
-        double u = last.bay().to();
-        return u < face.length() - 1 ? u + halfColumn() : u + corner(false);
-    }
-
-    private double halfColumn() {
-        return face.leanTo().isPresent()
-                ? definition.steel().leanToColumn().width() / 2
-                : definition.steel().column().width() / 2;
+        return run.endsAtCorner() ? face().length() + corner(false) : run.end(definition, setOut);
     }
 
     /** Walls meet in the planes of their sheets; a lean-to's end wall starts at the plane of the main wall's sheets. */
     private double corner(boolean left) {
-        boolean main = face.wall().isEnd()
-                && face.leanTo()
+        boolean main = face().wall().isEnd()
+                && face().leanTo()
                         .map(l -> (l.side() == Side.RIGHT)
                                 == left
-                                == face.axes().along().x() > 0)
+                                == face().axes().along().x() > 0)
                         .orElse(false);
         return main ? -plane(definition) : plane(definition);
     }
 
     private double low() {
-        return first.low() > 0
-                ? first.low() + OVER_ROOF
+        return run.first().low() > 0
+                ? run.first().low() + OVER_ROOF
                 : -definition.envelope().sheeting().walls().belowFloor();
     }
 
     /** The upper edge under the roof sheets at a place along the wall; the roof runs on past the string lines. */
     private double top(double u) {
-        double length = face.length();
+        double length = face().length();
         double inside = Math.max(0, Math.min(length, u));
-        double height = face.heightAt(inside) + (u - inside) * slope(inside < length / 2);
-        if (!face.wall().isEnd()) {
+        double height = face().heightAt(inside) + (u - inside) * slope(inside < length / 2);
+        height = Math.min(height, carriedOn(u));
+        if (!face().wall().isEnd()) {
             height += lowestFall();
         }
         double purlin = definition.envelope().purlins().member().depth();
         return height + purlin / cosine() - UNDER_ROOF;
     }
 
+    /** Past a main wall's end, the roof of a lean-to that carries the main roof on there. */
+    private double carriedOn(double u) {
+        if (!face().wall().isEnd() || !face().isMain() || u >= 0 && u <= face().length()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double x = face().toWorld(u, 0, 0).x();
+        int frame = face().wall() == Wall.FRONT ? 1 : setOut.frames();
+        return RoofSlope.of(definition, setOut).stream()
+                .filter(s -> s.top() == RoofSlope.Top.MAIN_ROOF && s.line().has(frame))
+                .filter(s -> (s.side() == Side.LEFT) == x < 0)
+                .mapToDouble(s -> s.roof().heightAt(x))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Rise of the top edge along u at an end of the wall. */
     private double slope(boolean atLeft) {
-        double d = face.length() / 100;
-        double at = atLeft ? 0 : face.length() - d;
-        return face.wall().isEnd() ? (face.heightAt(at + d) - face.heightAt(at)) / d : 0;
+        double d = face().length() / 100;
+        double at = atLeft ? 0 : face().length() - d;
+        return face().wall().isEnd() ? (face().heightAt(at + d) - face().heightAt(at)) / d : 0;
     }
 
     /** In a side wall, what the roof falls from the string line to the outside of the wall sheets; never a rise. */
     private double lowestFall() {
-        var line = face.leanTo().orElseGet(() -> setOut.main(sideOf()));
+        var line = face().leanTo().orElseGet(() -> setOut.main(sideOf()));
         double out = plane(definition)
                 + definition.envelope().sheeting().walls().profile().depth();
         double fall = -line.riseInward() * out;
@@ -157,18 +163,18 @@ record WallSheets(
     }
 
     private Side sideOf() {
-        return face.wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
+        return face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
     }
 
     private double cosine() {
-        return face.leanTo()
+        return face().leanTo()
                 .map(l -> l.roof().cosine())
                 .orElseGet(() -> setOut.main(Side.LEFT).roof().cosine());
     }
 
     /** The clear opening; one that reaches the floor cuts the sheets down to their lower ends. */
     private List<Vec2> hole(OpeningPlace opening) {
-        double low = opening.sill() > 0 ? opening.sill() : low();
+        double low = opening.sill() > 0 ? Math.max(opening.sill(), low()) : low();
         return List.of(
                 new Vec2(opening.left(), low),
                 new Vec2(opening.right(), low),
@@ -182,7 +188,7 @@ record WallSheets(
         for (int i = 0; i < n; i++) {
             tops.add(highest(from() + i * profile.cover(), from() + (i + 1) * profile.cover()));
         }
-        boolean raked = face.wall().isEnd();
+        boolean raked = face().wall().isEnd();
         List<Double> cut = raked && definition.envelope().sheeting().walls().banded() ? banded(tops) : tops;
         List<Surface.Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < n; i++) {
@@ -196,7 +202,10 @@ record WallSheets(
     /** The highest point of the upper edge that a sheet must reach. */
     private double highest(double left, double right) {
         TreeSet<Double> at = new TreeSet<>(List.of(left, Math.min(right, to())));
-        face.outline().stream().map(Vec2::x).filter(u -> u > left && u < right).forEach(at::add);
+        face().outline().stream()
+                .map(Vec2::x)
+                .filter(u -> u > left && u < right)
+                .forEach(at::add);
         return at.stream().mapToDouble(this::top).max().orElseThrow();
     }
 

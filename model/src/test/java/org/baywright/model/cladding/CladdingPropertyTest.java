@@ -13,7 +13,6 @@ import org.baywright.model.cladding.Surface.Sheet;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -109,16 +108,13 @@ class CladdingPropertyTest {
     void everyRoofSheetEndsAtARow(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         for (Surface roof : Cladding.of(shed).surfaces(Surface.Role.ROOF)) {
-            List<Double> rows = Fixings.supports(shed, roof, PartKind.PURLIN);
-            double lowest = rows.get(0);
-            double highest = roof.outline().get(2).y() - rows.get(rows.size() - 1);
+            SheetSupports rows = SheetSupports.of(shed, roof);
+            double lowest = rows.lowest();
+            double highest = roof.outline().get(2).y() - rows.highest();
             double most = Math.max(HALF_LAP, Math.max(lowest, highest)) + 5 + MOST_PAST;
             for (Sheet sheet : roof.sheets()) {
                 for (double end : new double[] {sheet.low(), sheet.high()}) {
-                    double past = rows.stream()
-                            .mapToDouble(r -> Math.abs(r - end))
-                            .min()
-                            .orElseThrow();
+                    double past = rows.distance(sheet, end);
                     assertTrue(past <= most, () -> roof.name() + ": an end " + past + " from a row");
                 }
             }

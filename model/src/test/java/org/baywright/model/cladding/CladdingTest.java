@@ -107,13 +107,131 @@ class CladdingTest {
     @Test
     void downpipes() {
         GutterRun gutter = cladding("").gutters().get(0);
-        double share = gutter.catchmentM2() / gutter.downpipes().size();
-        assertTrue(share <= 45 && gutter.length() / gutter.downpipes().size() <= 12_000);
+        double longest = gutter.length() * 45 / gutter.catchmentM2();
+        List<Double> at = gutter.downpipes().stream().map(Vec3::y).toList();
+        assertTrue(new Downpipes(
+                        gutter.from().y(),
+                        gutter.to().y(),
+                        Math.min(longest, 12_000),
+                        12_000,
+                        List.of(),
+                        List.of(),
+                        List.of())
+                .carries(at));
+        assertEquals(at.get(0) + at.get(at.size() - 1), 18_000, 1e-9);
         assertEquals(gutter.catchmentM2() * 150 / 3600, gutter.flowLs(), 1e-9);
     }
 
     @Test
     void aBareFrameHasNoCladding() {
         assertEquals(new Cladding(List.of(), List.of(), List.of()), cladding("envelope: none\n"));
+    }
+
+    /** Worked by hand: 18 m and four columns at 6 m; a pipe at each end drains 9 m; 12.1 m each need four. */
+    @Test
+    void pipesAreAtColumnsAsFewAsCarryTheWater() {
+        List<Double> columns = List.of(0.0, 6000.0, 12_000.0, 18_000.0);
+        assertEquals(List.of(0.0, 18_000.0), pipes(9000, columns, List.of(), List.of()));
+        assertEquals(List.of(6000.0, 12_000.0), pipes(9000, 6500, columns, List.of()));
+        assertEquals(columns, pipes(6000, columns, List.of(), List.of()));
+        // Two between columns when four at columns leave too much to one.
+        assertEquals(
+                List.of(2250.0, 6750.0, 11_250.0, 15_750.0), pipes(4500, List.of(0.0, 18_000.0), List.of(), List.of()));
+    }
+
+    /** An opening from 2000 to 5000 moves the pipe at 2250 aside; where there is no wall it goes to a column. */
+    @Test
+    void pipesHangBesideOpenings() {
+        List<Double> ends = List.of(0.0, 18_000.0);
+        List<double[]> door = List.of(new double[] {2000, 5000});
+        List<Double> beside = pipes(4500, ends, door, List.of());
+        assertTrue(beside.stream().noneMatch(p -> p > 1900 && p < 5100), beside::toString);
+        assertEquals(ends, pipes(4500, ends, List.of(), List.<double[]>of(new double[] {0, 18_000})));
+    }
+
+    private static List<Double> pipes(double most, List<Double> columns, List<double[]> openings, List<double[]> open) {
+        return new Downpipes(0, 18_000, most, 18_000, columns, openings, open).places();
+    }
+
+    private static List<Double> pipes(double most, double oneWay, List<Double> columns, List<double[]> openings) {
+        return new Downpipes(0, 18_000, most, oneWay, columns, openings, List.of()).places();
+    }
+
+    /** A barge reaches the crest of the second corrugation of 76.2, or the first rib at 190.5. */
+    @Test
+    void bargesReachACrest() {
+        assertEquals(152.4, Folds.barge(76.2).get(3).x(), 1e-9);
+        assertEquals(190.5, Folds.barge(190.5).get(3).x(), 1e-9);
+    }
+
+    /** A plain shed has four corners as high as its side walls, and nothing at a free edge. */
+    @Test
+    void fourCorners() {
+        Flashing corner = only(cladding(""), Flashing.Kind.CORNER);
+        assertEquals(4, corner.runs().size());
+        assertEquals(0, count(cladding(""), Flashing.Kind.INNER_CORNER) + count(cladding(""), Flashing.Kind.JAMB));
+    }
+
+    /** Both edges of an open bay are closed, and the corner it takes away leaves the other wall's edge to close. */
+    @Test
+    void edgesBesideOpenBays() {
+        String open = "openings:\n  - {type: open, wall: left, bay: ";
+        assertEquals(2, count(cladding(open + "2}\n"), Flashing.Kind.JAMB));
+        Cladding first = cladding(open + "1}\n");
+        assertEquals(2, count(first, Flashing.Kind.JAMB));
+        assertEquals(3, only(first, Flashing.Kind.CORNER).runs().size());
+    }
+
+    /** The end walls of a lean-to inside the building's length run up against its wall. */
+    @Test
+    void leanToWallsMeetTheMainWall() {
+        Cladding cladding =
+                cladding("leanTos:\n  - {side: left, width: 4000, pitch: 5, drop: 700, fromBay: 2, toBay: 2}\n"
+                        + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n");
+        assertEquals(2, count(cladding, Flashing.Kind.INNER_CORNER));
+    }
+
+    /** Sheets that start at two heights meet on the frame line between. */
+    @Test
+    void runsOfOneWallMeet() {
+        Cladding cladding =
+                cladding("leanTos:\n  - {side: left, width: 4000, pitch: 5, drop: 700, fromBay: 2, toBay: 2}\n");
+        List<Surface> left = cladding.surfaces(Surface.Role.WALL).stream()
+                .filter(s -> s.name().startsWith("left wall"))
+                .toList();
+        assertEquals(3, left.size());
+        assertEquals(12_000, left.get(1).outline().get(1).x(), 1e-9);
+        assertEquals(12_000, left.get(2).outline().get(0).x(), 1e-9);
+    }
+
+    /** Cost grows with the sheets alone: twice the bays take no more than a few times as long. */
+    @Test
+    void twoHundredBays() {
+        Shed shed = Shed.of(Definitions.of(TWELVE.replace("bays: 3", "bays: 200")));
+        Cladding.of(shed);
+        long start = System.nanoTime();
+        Cladding cladding = Cladding.of(shed);
+        double seconds = (System.nanoTime() - start) / 1e9;
+        assertTrue(seconds < 1, () -> seconds + " s");
+        // ⌈(1 200 000 + 2 · 129)/762⌉ on either slope.
+        assertEquals(
+                2 * 1576,
+                cladding.surfaces(Surface.Role.ROOF).stream()
+                        .mapToInt(s -> s.sheets().size())
+                        .sum());
+    }
+
+    private static Flashing only(Cladding cladding, Flashing.Kind kind) {
+        return cladding.flashings().stream()
+                .filter(f -> f.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static int count(Cladding cladding, Flashing.Kind kind) {
+        return cladding.flashings().stream()
+                .filter(f -> f.kind() == kind)
+                .mapToInt(f -> f.runs().size())
+                .sum();
     }
 }
