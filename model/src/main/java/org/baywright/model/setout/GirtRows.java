@@ -26,6 +26,9 @@ public record GirtRows(WallCover cover, List<Double> at) {
     /** Between a row and a lean-to's steel. Common practice, no source. */
     private static final double CLEAR = 15;
 
+    /** Rows closer than this become one. Common practice, no source. */
+    private static final double LEAST_SPACE = 200;
+
     /** A cleat over the row, and the plate under a rafter's end. Common practice, no source. */
     private static final double PLATE = 20;
 
@@ -44,45 +47,47 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 cover.low() > 0 ? cover.low() + OVER_START + height(girts) : Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
         List<Double> rows = new ArrayList<>();
-        Optional<ColumnLine> lean = leanTosAt(setOut, cover).stream().findFirst();
-        if (cover.low() == 0 && lean.isPresent()) {
-            double[] taken = taken(definition, lean.get(), cover, girts);
-            rows.addAll(even(low, taken[0], girts.spacing(), true));
-            rows.addAll(even(taken[1], high, girts.spacing(), false));
+        List<double[]> taken = leanTosAt(setOut, cover).stream()
+                .map(lean -> taken(definition, setOut, lean))
+                .toList();
+        boolean end = cover.face().wall().isEnd();
+        if (cover.low() == 0 && !taken.isEmpty()) {
+            double from = taken.stream().mapToDouble(t -> t[0]).min().orElseThrow();
+            double to = taken.stream().mapToDouble(t -> t[1]).max().orElseThrow();
+            rows.addAll(even(low, from, girts.spacing(), true));
+            rows.addAll(even(to, high, girts.spacing(), end));
         } else {
-            rows.addAll(even(low, high, girts.spacing(), cover.face().wall().isEnd()));
+            rows.addAll(even(low, high, girts.spacing(), end));
         }
         return new GirtRows(
                 cover,
-                rows.stream()
-                        .map(r -> clearOfCaps(definition, setOut, cover, r))
-                        .map(r -> clearOfLeanTos(definition, setOut, cover, r))
-                        .distinct()
+                apart(rows.stream()
                         .filter(r -> r <= high - UNDER_ROOF || r == low)
-                        .toList());
+                        .map(r -> clearOfCaps(definition, setOut, cover, r))
+                        .toList()));
     }
 
-    /** The lean-tos whose rafters meet a side wall at either end of a bay. */
-    private static List<ColumnLine> leanTosAt(SetOut setOut, WallCover cover) {
-        int bay = cover.bay().bay();
-        return setOut.leanTos().stream()
-                .filter(l -> cover.face().isMain()
-                        && Wall.of(l.side()) == cover.face().wall())
-                .filter(l -> l.has(bay) || l.has(bay + 1))
-                .toList();
-    }
-
-    /** A row goes under the steel of every lean-to that meets the wall there. */
-    private static double clearOfLeanTos(Definition definition, SetOut setOut, WallCover cover, double row) {
-        double at = row;
-        for (ColumnLine lean : leanTosAt(setOut, cover)) {
-            double[] taken =
-                    taken(definition, lean, cover, definition.envelope().walls().girts());
-            if (cover.low() == 0 && at > taken[0] + 1e-6 && at < taken[1] - 1e-6) {
-                at = taken[0];
+    /** Rows that came too close to the one below are left out. */
+    private static List<Double> apart(List<Double> rows) {
+        List<Double> apart = new ArrayList<>();
+        for (double row : rows) {
+            if (apart.isEmpty() || row - apart.get(apart.size() - 1) >= LEAST_SPACE) {
+                apart.add(row);
             }
         }
-        return at;
+        return apart;
+    }
+
+    /** The lean-tos whose rafters meet a main wall at its frames. */
+    private static List<ColumnLine> leanTosAt(SetOut setOut, WallCover cover) {
+        boolean end = cover.face().wall().isEnd();
+        int first = end ? frame(setOut, cover) : cover.bay().bay();
+        int last = end ? first : first + 1;
+        return setOut.leanTos().stream()
+                .filter(l -> cover.face().isMain())
+                .filter(l -> end || Wall.of(l.side()) == cover.face().wall())
+                .filter(l -> l.has(first) || l.has(last))
+                .toList();
     }
 
     /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line there. */
@@ -143,8 +148,9 @@ public record GirtRows(WallCover cover, List<Double> at) {
     }
 
     /** From the lowest place to the highest that a lean-to's rafters, and the row between them, leave to no girt. */
-    private static double[] taken(Definition definition, ColumnLine lean, WallCover cover, Girts girts) {
-        double x = cover.face().axes().origin().x();
+    private static double[] taken(Definition definition, SetOut setOut, ColumnLine lean) {
+        Girts girts = definition.envelope().walls().girts();
+        double x = setOut.main(lean.side()).x();
         double out = girts.member().depth();
         double top = lean.roof().heightAt(x)
                 + lean.roof().plumb(definition.envelope().purlins().member().depth());

@@ -58,7 +58,7 @@ class CladdingPropertyTest {
     }
 
     /** The opening area deducted is the polygon difference; JTS computes areas from the same corners its own way. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void deductedAreaIsThePolygonDifference(@ForAll("sheds") Definition definition) {
         for (Surface surface : Cladding.of(Shed.of(definition)).surfaces()) {
             Geometry outline = polygon(surface.outline());
@@ -70,7 +70,7 @@ class CladdingPropertyTest {
     }
 
     /** Roof sheets never cover less than their plane, and more only by the last sheet, laps and whole steps of 5 mm. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void roofSheetsCoverTheirPlane(@ForAll("sheds") Definition definition) {
         for (Surface roof : Cladding.of(Shed.of(definition)).surfaces(Surface.Role.ROOF)) {
             double plane = polygon(roof.outline()).getArea() / 1e6;
@@ -86,7 +86,7 @@ class CladdingPropertyTest {
     }
 
     /** Together the sheets of a wall lie over all of it that is closed. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void sheetsLeaveNoPartOfAWallOpen(@ForAll("sheds") Definition definition) {
         for (Surface wall : Cladding.of(Shed.of(definition)).surfaces(Surface.Role.WALL)) {
             Geometry open = closed(wall);
@@ -104,7 +104,7 @@ class CladdingPropertyTest {
     }
 
     /** Every end of a roof sheet lies on a purlin or runs past one by no more than it runs past the eave or ridge row. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void everyRoofSheetEndsAtARow(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         for (Surface roof : Cladding.of(shed).surfaces(Surface.Role.ROOF)) {
@@ -122,7 +122,7 @@ class CladdingPropertyTest {
     }
 
     /** Sheets lie side by side without gaps, each as wide as it covers. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void sheetsLieSideBySide(@ForAll("sheds") Definition definition) {
         for (Surface surface : Cladding.of(Shed.of(definition)).surfaces()) {
             double cover = surface.profile().cover();
@@ -136,7 +136,7 @@ class CladdingPropertyTest {
     }
 
     /** What the gutters drain is all the roof: their catchments add up, counting a roof over a lean-to twice. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void guttersDrainAllRoofs(@ForAll("sheds") Definition definition) {
         Cladding cladding = Cladding.of(Shed.of(definition));
         double caught =

@@ -75,12 +75,18 @@ class RoofPropertyTest {
         }
 
         /** Lies on this slope: its lowest corner touches the top of rafter steel. */
+        private static double middle(RoofRows rows, int row) {
+            RowStand stand = rows.standOf(row);
+            return rows.place(rows.at().get(row) + stand.centroidUp(), 0, stand.centroidHeight())
+                    .x();
+        }
+
         /** Whether it is one of a slope's rows; slopes in one plane have rows of their own. */
         boolean isOn(RoofRows rows) {
             double low = corners(rows.slope().roof().plane()::distance).min().orElseThrow();
             double x = corners(Vec3::x).average().orElseThrow();
-            double first = rows.place(rows.at().get(0), 0, 0).x();
-            double last = rows.place(rows.at().get(rows.at().size() - 1), 0, 0).x();
+            double first = middle(rows, 0);
+            double last = middle(rows, rows.at().size() - 1);
             boolean between = x > Math.min(first, last) - NEAR_ROW && x < Math.max(first, last) + NEAR_ROW;
             return Math.abs(low) < 1e-6 && between;
         }
@@ -111,11 +117,11 @@ class RoofPropertyTest {
         }
     }
 
-    /** Half a section, and a purlin's depth along a steep slope. */
-    private static final double NEAR_ROW = 140;
+    /** The corners of a section lie evenly about its middle to this. */
+    private static final double NEAR_ROW = 60;
 
     /** Source: greatest spacings and first offsets as the definition asks for them. */
-    @Property(tries = 40)
+    @Property(seed = "20261125", tries = 40)
     void spacesAndOffsetsAreWithinTheirLimits(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         Purlins purlins = definition.envelope().purlins();
@@ -138,7 +144,7 @@ class RoofPropertyTest {
     }
 
     /** The eave row lies as far in as asked, or just clears the plane of the wall sheets, or of a roof carried on. */
-    @Property(tries = 25)
+    @Property(seed = "20261125", tries = 25)
     void eaveRowIsAsAskedOrJustClearOfTheWall(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<RoofRows> all = RoofRows.of(definition, shed.setOut());
@@ -169,7 +175,7 @@ class RoofPropertyTest {
         }
     }
 
-    @Property(tries = 20)
+    @Property(seed = "20261125", tries = 20)
     void everyPurlinRestsOnEveryRafterItCrosses(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = RoofRows.of(definition, shed.setOut()).get(0).stand().web();
@@ -191,7 +197,7 @@ class RoofPropertyTest {
     }
 
     /** The cleat, or the bracket that carries it, stands on the rafter or on the butted column. */
-    @Property(tries = 25)
+    @Property(seed = "20261125", tries = 25)
     void everyCleatStandsOnTheFrame(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Stood> frames = Stood.of(
@@ -223,13 +229,24 @@ class RoofPropertyTest {
                 .orElse(Double.MAX_VALUE);
     }
 
-    @Property(tries = 25)
+    @Property(seed = "20261125", tries = 25)
     void theLengthsOfARowCoverTheBuilding(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         int counted = 0;
         for (RoofRows rows : RoofRows.of(definition, shed.setOut())) {
             int bays = rows.slope().lastFrame() - rows.slope().firstFrame();
             counted += rows.at().size() * bays;
+            boolean goesOn = shed.slopes().stream()
+                    .filter(o ->
+                            !o.equals(rows.slope()) && o.side() == rows.slope().side())
+                    .anyMatch(o -> Math.abs(o.roof().heightAt(0)
+                                            - rows.slope().roof().heightAt(0))
+                                    < 1
+                            && Math.abs(o.roof().rise() - rows.slope().roof().rise()) < 1e-9);
+            if (goesOn) {
+                // Two slopes in one plane: whose row a purlin is cannot be told from where it lies.
+                continue;
+            }
             List<Stood> purlins = on(shed, rows);
             for (int number = 0; number < rows.at().size(); number++) {
                 List<Stood> row = row(purlins, rows, number);
@@ -295,7 +312,7 @@ class RoofPropertyTest {
     }
 
     /** Nothing of the roof runs into anything; lapped Zs share one thickness of their flanges. */
-    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
+    @Property(seed = "20261125", tries = 20, shrinking = ShrinkingMode.OFF)
     void roofSteelKeepsClear(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = RoofRows.of(definition, shed.setOut()).get(0).stand().web();
