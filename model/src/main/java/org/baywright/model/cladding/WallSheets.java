@@ -123,15 +123,14 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
         double length = face().length();
         double inside = Math.max(0, Math.min(length, u));
         double height = face().heightAt(inside) + (u - inside) * slope(inside < length / 2);
-        height = Math.min(height, carriedOn(u));
         if (!face().wall().isEnd()) {
             height += lowestFall();
         }
         double purlin = definition.envelope().purlins().member().depth();
-        return height + purlin / cosine() - UNDER_ROOF;
+        return Math.min(height + purlin / cosine(), carriedOn(u)) - UNDER_ROOF;
     }
 
-    /** Past a main wall's end, the roof of a lean-to that carries the main roof on there. */
+    /** Past a main wall's end, the sheets of a lean-to that carries the main roof on there. */
     private double carriedOn(double u) {
         if (!face().wall().isEnd() || !face().isMain() || u >= 0 && u <= face().length()) {
             return Double.POSITIVE_INFINITY;
@@ -141,7 +140,9 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
         return RoofSlope.of(definition, setOut).stream()
                 .filter(s -> s.top() == RoofSlope.Top.MAIN_ROOF && s.line().has(frame))
                 .filter(s -> (s.side() == Side.LEFT) == x < 0)
-                .mapToDouble(s -> s.roof().heightAt(x))
+                .mapToDouble(s -> s.roof().heightAt(x)
+                        + s.roof()
+                                .plumb(definition.envelope().purlins().member().depth()))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
     }

@@ -27,8 +27,8 @@ class SurfacesMeetTest {
     /** Less than this of two surfaces in one another is a common edge. */
     private static final double EDGE = 2;
 
-    /** A girt between jamb and column shorter than this is left out. */
-    private static final double BESIDE = 250;
+    /** Short girts between jamb and corner are left out: jamb 100, girt 250, column and corner 100. */
+    private static final double BESIDE = 450;
 
     /** A strip over a lean-to lower than this hangs from the eave purlin. */
     private static final double STRIP = 600;
@@ -53,10 +53,16 @@ class SurfacesMeetTest {
         }
     }
 
-    /** A lean-to that carries the main roof on lies under its lap, and its end is cut round the wall that goes on. */
-    private static boolean isLapped(Definition definition, Surface a, Surface b) {
+    /**
+     * A lean-to that carries the main roof on lies under its lap, and its end is cut round the side wall that goes on;
+     * at a break of pitch the planes of the sheets, a purlin above the steel, part by less than 80 from the string line.
+     */
+    private static double most(Definition definition, Surface a, Surface b) {
         boolean carriedOn = definition.leanTos().stream().anyMatch(l -> l.drop() == 0);
-        return carriedOn && a.name().contains("lean-to") != b.name().contains("lean-to") && !isEnd(a) && !isEnd(b);
+        if (!carriedOn || a.name().contains("lean-to") == b.name().contains("lean-to")) {
+            return EDGE;
+        }
+        return isEnd(a) || isEnd(b) ? 80 : Double.POSITIVE_INFINITY;
     }
 
     private static boolean isEnd(Surface surface) {
@@ -125,13 +131,16 @@ class SurfacesMeetTest {
         }
     }
 
-    /** A sheet beside an opening ends at its jamb, without a girt where that stands close to a column. */
+    /** Cut for an opening, or between one and a column close by, where there is no room for a girt. */
     private static boolean isCut(Surface wall, Sheet sheet) {
-        return wall.holes().stream()
-                .anyMatch(h -> h.get(0).x() < sheet.right() + BESIDE
-                        && h.get(1).x() > sheet.left() - BESIDE
-                        && h.get(0).y() < sheet.low() + 1
-                        && h.get(2).y() > sheet.low());
+        return wall.holes().stream().anyMatch(h -> {
+            double left = h.get(0).x();
+            double right = h.get(1).x();
+            boolean beside = right <= sheet.left() && right > sheet.left() - BESIDE
+                    || left >= sheet.right() && left < sheet.right() + BESIDE;
+            boolean over = left < sheet.right() && right > sheet.left();
+            return beside || over && h.get(0).y() < sheet.low() + 1 && h.get(2).y() > sheet.low();
+        });
     }
 
     /** No pipe drains more than 12 m of gutter, none hangs in front of an opening, and none is off its gutter. */
