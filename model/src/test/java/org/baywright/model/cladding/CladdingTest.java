@@ -204,6 +204,17 @@ class CladdingTest {
         assertEquals(12_000, left.get(2).outline().get(0).x(), 1e-9);
     }
 
+    /** Past the string line the end wall stays under a steeper lean-to: 4200 − 102·tan 20° + 152/cos 20° − 12. */
+    @Test
+    void endWallStaysUnderALeanToThatCarriesTheRoofOn() {
+        Surface front = cladding("leanTos:\n  - {side: right, width: 4000, pitch: 20, drop: 0}\n")
+                .surfaces(Surface.Role.WALL)
+                .get(0);
+        Vec2 corner = front.outline().get(2);
+        assertEquals(12_102, corner.x(), 1e-9);
+        assertEquals(4312.6, corner.y(), 0.05);
+    }
+
     /** Cost grows with the sheets alone: twice the bays take no more than a few times as long. */
     @Test
     void twoHundredBays() {
