@@ -3,7 +3,10 @@ package org.baywright.model.cladding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.baywright.model.definition.RoofWater;
 import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Vec3;
@@ -12,6 +15,7 @@ import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RoofSlope.Top;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -168,15 +172,20 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
                 .toList();
     }
 
-    /** Bays without a wall to the floor below a gutter, by their frame lines. */
+    /** Bays without a wall to hang a pipe on below a gutter, by their frame lines. */
     private List<double[]> openBays(RoofRows roof) {
         return shed.walls().stream()
                 .filter(f -> isBelow(f, roof.slope()))
-                .flatMap(f -> f.bays().stream()
-                        .filter(b -> shed.wallCovers().stream()
-                                .noneMatch(c -> c.face().equals(f) && c.bay().equals(b)))
-                        .map(b -> along(f, b.from(), b.to())))
+                .flatMap(this::openBays)
                 .toList();
+    }
+
+    private Stream<double[]> openBays(WallFace face) {
+        Set<WallFace.WallBay> sheeted = shed.wallCovers().stream()
+                .filter(c -> c.face().equals(face))
+                .map(WallCover::bay)
+                .collect(Collectors.toSet());
+        return face.bays().stream().filter(b -> !sheeted.contains(b)).map(b -> along(face, b.from(), b.to()));
     }
 
     private static boolean isBelow(WallFace face, RoofSlope slope) {
