@@ -29,7 +29,7 @@ record FinishesKey(Building building) {
     private static final double LOW = 2;
 
     /** A key higher than this would reach into what stands over a view's title. */
-    static final double MOST = 21;
+    static final double MOST = 17;
 
     private static final double NARROWEST = 90;
 
@@ -51,39 +51,40 @@ record FinishesKey(Building building) {
         }
         Scale scale = view.port().scale();
         Notes all = notes(scale, width, openings(shown));
-        Notes notes = all.height() <= MOST
+        Notes notes = all.height() + LOW <= MOST
                 ? all
-                : notes(scale, width, List.of("Clear sizes of openings: door and window schedule."));
+                : notes(scale, width, "Clear sizes of openings: see the door and window schedule.");
         sheet.draw(notes.draw(new Vec2(room.getMinX() + LOW, room.getMinY() + LOW + notes.height())));
     }
 
-    private Notes notes(Scale scale, double width, List<String> openings) {
+    private Notes notes(Scale scale, double width, String openings) {
         Sheeting sheeting = building.shed().definition().envelope().sheeting();
         RoofWater water = building.shed().definition().envelope().roofWater();
+        String roof = sheets(sheeting.roof().profile(), sheeting.roof().colour(), scale);
+        String walls = sheets(sheeting.walls().profile(), sheeting.walls().colour(), scale);
+        String sheets = roof.equals(walls) ? "Roof and walls: " + roof : "Roof: " + roof + " Walls: " + walls;
         List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.bullet(
-                sheets("Roof", sheeting.roof().profile(), sheeting.roof().colour(), scale)));
-        words.add(Paragraph.bullet(
-                sheets("Walls", sheeting.walls().profile(), sheeting.walls().colour(), scale)));
-        words.add(Paragraph.bullet("Gutters: " + water.gutter().name() + ". Downpipes: "
+        words.add(Paragraph.of(sheets + " Roof water: " + water.gutter().name() + ", "
                 + water.downpipe().name() + "."));
-        openings.forEach(line -> words.add(Paragraph.bullet(line)));
+        if (!openings.isEmpty()) {
+            words.add(Paragraph.of(openings));
+        }
         return Notes.of(words, width);
     }
 
-    private static String sheets(String what, SheetProfile profile, String colour, Scale scale) {
+    private static String sheets(SheetProfile profile, String colour, Scale scale) {
         int every = Envelopes.every(profile, scale.n());
-        return what + ": " + profile.name() + (colour.isEmpty() ? "" : ", " + colour) + ". Ribs at "
-                + Figure.length(profile.ribPitch()) + (every == 1 ? "." : "; one in " + every + " drawn.");
+        return profile.name() + (colour.isEmpty() ? "" : ", " + colour) + ", ribs at "
+                + Figure.length(profile.ribPitch()) + (every == 1 ? "." : ", one in " + every + " drawn.");
     }
 
-    private List<String> openings(Predicate<OpeningPlace> shown) {
+    private String openings(Predicate<OpeningPlace> shown) {
         String all = building.shed().openings().stream()
                 .filter(o -> !o.isWholeBay())
                 .filter(shown)
                 .map(FinishesKey::opening)
                 .collect(Collectors.joining("; "));
-        return all.isEmpty() ? List.of() : List.of("Clear: " + all + ".");
+        return all.isEmpty() ? "" : "Openings, clear: " + all + ".";
     }
 
     /** An opening by its tag, what closes it and its clear size. */
