@@ -2,7 +2,9 @@ package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -44,12 +46,25 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
     /** What the shed stands on. */
     public static Concrete of(Shed shed) {
         Slab slab = shed.definition().ground().slab();
-        Geometry outline = UnaryUnionOp.union(rectangles(shed.setOut(), slab.beyond()));
+        Geometry outline = outline(shed);
         List<Geometry> pads = pads(shed, slab.padSide());
         double padM2 = pads.isEmpty()
                 ? 0
                 : UnaryUnionOp.union(pads).intersection(outline).getArea() / 1e6;
         return new Concrete(outline.getArea() / 1e6, padM2, slab);
+    }
+
+    /** The corners of the slab's edge in plan, the first again at the end. */
+    public static List<Vec2> edge(Shed shed) {
+        // The main building and its lean-tos share a line, so their floors make one ring.
+        return Stream.of(outline(shed).getBoundary().getGeometryN(0).getCoordinates())
+                .map(c -> new Vec2(c.x, c.y))
+                .toList();
+    }
+
+    private static Geometry outline(Shed shed) {
+        double beyond = shed.definition().ground().slab().beyond();
+        return UnaryUnionOp.union(rectangles(shed.setOut(), beyond));
     }
 
     private static List<Geometry> rectangles(SetOut setOut, double beyond) {

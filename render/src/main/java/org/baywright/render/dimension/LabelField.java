@@ -107,12 +107,14 @@ public final class LabelField {
         return new Envelope(frame);
     }
 
-    /** What a label at this spot would spoil: lines crossed a little, leaders and words crossed by its leader a lot. */
-    double harm(TurnedBox box, TurnedBox leader) {
-        return 12 * lines.count(box)
-                + 25 * leaders.count(box)
-                + 40 * targets.count(box)
-                + 0.5 * lines.count(leader)
+    /** What words at this spot would spoil. */
+    double harm(TurnedBox box) {
+        return 12 * lines.count(box) + 25 * leaders.count(box) + 40 * targets.count(box);
+    }
+
+    /** What a leader would spoil: lines crossed a little, leaders and words a lot. */
+    double leaderHarm(TurnedBox leader) {
+        return 0.5 * lines.count(leader)
                 + 12 * leaders.count(leader)
                 + 25 * targets.count(leader)
                 + 60 * words.count(leader)

@@ -67,13 +67,21 @@ final class LabelSearch {
             TurnedBox box = box(centre);
             double unspoilt = (beside ? 0 : r + 10 + steep(centre)) + wish(deg);
             if (unspoilt < bestCost - 1e-9 && field.free(box)) {
-                TurnedBox leader = beside ? TurnedBox.line(label.target(), label.target()) : leaderLine(centre);
-                double cost = unspoilt + field.harm(box, leader);
-                if (cost < bestCost - 1e-9) {
-                    bestCost = cost;
-                    bestCentre = centre;
-                    bestBeside = beside;
-                }
+                judge(centre, box, beside, unspoilt);
+            }
+        }
+    }
+
+    /** Keeps a place when it costs less than the best; its leader is looked at only where its words alone do not. */
+    private void judge(Vec2 centre, TurnedBox box, boolean beside, double unspoilt) {
+        double words = unspoilt + field.harm(box);
+        if (words < bestCost - 1e-9) {
+            TurnedBox leader = beside ? TurnedBox.line(label.target(), label.target()) : leaderLine(centre);
+            double cost = words + field.leaderHarm(leader);
+            if (cost < bestCost - 1e-9) {
+                bestCost = cost;
+                bestCentre = centre;
+                bestBeside = beside;
             }
         }
     }

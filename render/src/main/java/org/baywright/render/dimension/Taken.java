@@ -14,7 +14,14 @@ final class Taken {
         }
 
         boolean overlaps(Patch other) {
-            return TurnedBox.share(reach, other.reach) && (upright && other.upright || box.overlaps(other.box));
+            return TurnedBox.share(reach, other.reach) && (upright && other.upright || overlapsTurned(other));
+        }
+
+        private boolean overlapsTurned(Patch other) {
+            if (upright && other.box.isLine()) {
+                return !other.box.leavesAside(reach);
+            }
+            return other.upright && box.isLine() ? !box.leavesAside(other.reach) : box.overlaps(other.box);
         }
     }
 

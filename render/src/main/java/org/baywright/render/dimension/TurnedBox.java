@@ -77,6 +77,23 @@ public record TurnedBox(List<Vec2> corners) {
                 && b.getMaxY() > a.getMinY() + TOUCH;
     }
 
+    boolean isLine() {
+        return corners.size() == 2;
+    }
+
+    /**
+     * True when an upright box lies wholly on one side of this line. Together with {@link #share} that is all there is
+     * to ask of the two: the sum of a box and a line has no other sides.
+     */
+    boolean leavesAside(Envelope box) {
+        Vec2 from = corners.get(0);
+        Vec2 step = corners.get(1).minus(from);
+        double middle = step.x() * ((box.getMinY() + box.getMaxY()) / 2 - from.y())
+                - step.y() * ((box.getMinX() + box.getMaxX()) / 2 - from.x());
+        double reach = (Math.abs(step.x()) * box.getHeight() + Math.abs(step.y()) * box.getWidth()) / 2;
+        return Math.abs(middle) + TOUCH * step.length() >= reach;
+    }
+
     /** True when the insides of the two share paper: no line square to a side parts them (separating axes). */
     public boolean overlaps(TurnedBox other) {
         return !partedBySideOf(this, other) && !partedBySideOf(other, this);

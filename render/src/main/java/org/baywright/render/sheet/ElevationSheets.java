@@ -8,6 +8,7 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
@@ -60,10 +61,24 @@ final class ElevationSheets {
         SheetBuilder sheet = new SheetBuilder("S3.1", "End elevations");
         Envelope room = SheetFrame.room();
         Envelope bounds = bounds(Projection.front());
-        boolean beside = larger(bounds, END, Cells.column(room, 0, 2), Cells.row(room, 0, 2));
-        for (int i = 0; i < 2; i++) {
-            Envelope cell = beside ? Cells.column(room, i, 2) : Cells.row(room, i, 2);
-            end(sheet, i == 0 ? Projection.front() : Projection.rear(), i == 0 ? 1 : setOut.frames(), cell);
+        Envelope upper = new Envelope(room);
+        if (shed.definition().envelope().isFull()) {
+            upper = new Envelope(room.getMinX(), room.getMaxX(), room.getMinY() + FinishesKey.MOST, room.getMaxY());
+        }
+        boolean beside = larger(bounds, END, Cells.column(upper, 0, 2), Cells.row(room, 0, 2));
+        FinishesKey key = new FinishesKey(building);
+        if (beside) {
+            end(sheet, Projection.front(), 1, Cells.column(upper, 0, 2));
+            PlacedView rear = end(sheet, Projection.rear(), setOut.frames(), Cells.column(upper, 1, 2));
+            key.drawIn(room, sheet, rear, o -> o.face().wall().isEnd());
+        } else {
+            Envelope low = Cells.row(room, 1, 2);
+            end(sheet, Projection.front(), 1, Cells.row(room, 0, 2));
+            key.draw(
+                    sheet,
+                    end(sheet, Projection.rear(), setOut.frames(), low),
+                    low,
+                    o -> o.face().wall().isEnd());
         }
         return sheet.build();
     }
@@ -75,14 +90,16 @@ final class ElevationSheets {
     }
 
     private Envelope bounds(Projection projection) {
-        Envelope bounds = rough.bounds(projection);
-        bounds.expandBy(1);
+        Envelope all = rough.bounds(projection);
+        all.expandBy(1);
+        // Sheets run past the edge of the slab; what is under the floor is not seen.
+        Envelope bounds = new Envelope(all.getMinX(), all.getMaxX(), 0, all.getMaxY());
         bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;
     }
 
-    private void end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
+    private PlacedView end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
         String name = (frame == 1 ? "FRONT" : "REAR") + " ELEVATION, LINE " + frame;
         PlacedView view = drawn(sheet, name, cell, projection, bounds(projection), END);
         List<GridLine> grid = setOut.columnLines().stream()
@@ -93,7 +110,8 @@ final class ElevationSheets {
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
         Pitches.mark(shed, view, line -> true, x -> across(projection, x));
-        new Finishes(building, projection, bounds(projection)).name(annotate);
+        new Finishes(building, rough.blinds(), projection, bounds(projection)).name(view);
+        return view;
     }
 
     private static double across(Projection projection, double x) {
@@ -110,7 +128,10 @@ final class ElevationSheets {
             SheetBuilder sheet = new SheetBuilder("S3.2", "Side elevations");
             Strip whole = new Strip(1, setOut.frames(), 0, room);
             side(sheet, Side.LEFT, whole.in(Cells.row(room, 0, 2)), beyond);
-            side(sheet, Side.RIGHT, whole.in(Cells.row(room, 1, 2)), beyond);
+            Envelope lower = Cells.row(room, 1, 2);
+            PlacedView right = side(sheet, Side.RIGHT, whole.in(lower), beyond);
+            new FinishesKey(building)
+                    .draw(sheet, right, lower, o -> !o.face().wall().isEnd());
             return List.of(sheet.build());
         }
         Strips strips = strips(beyond, tall, room);
@@ -119,7 +140,7 @@ final class ElevationSheets {
             String name = side == Side.LEFT ? "Left side elevation" : "Right side elevation";
             for (int i = 0; i < strips.sheets(); i++) {
                 SheetBuilder sheet = new SheetBuilder("S3." + (drafts.size() + 2), name);
-                strips.on(i).forEach(strip -> side(sheet, side, strip, beyond));
+                strips.on(i).forEach(strip -> strip(sheet, side, strip, beyond));
                 drafts.add(sheet.build());
             }
         }
@@ -130,7 +151,13 @@ final class ElevationSheets {
         return Strips.of(setOut.frameLines(), beyond, tall, room, LONG);
     }
 
-    private void side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
+    private void strip(SheetBuilder sheet, Side side, Strip strip, double beyond) {
+        PlacedView view = side(sheet, side, strip, beyond);
+        new FinishesKey(building)
+                .draw(sheet, view, strip.cell(), o -> o.face().wall() == (side == Side.LEFT ? Wall.LEFT : Wall.RIGHT));
+    }
+
+    private PlacedView side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
         Projection projection = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
         boolean whole = strip.firstFrame() == 1 && strip.lastFrame() == setOut.frames();
         String name = side + " SIDE ELEVATION, LINE " + setOut.main(side).letter()
@@ -150,7 +177,8 @@ final class ElevationSheets {
                 grid.stream().map(g -> new Vec2(g.at(), 0)).toList());
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.side() == side));
-        new Finishes(building, projection, window).name(annotate);
+        new Finishes(building, rough.blinds(), projection, window).name(view);
+        return view;
     }
 
     private static double along(Projection projection, double y) {
@@ -161,7 +189,6 @@ final class ElevationSheets {
             SheetBuilder sheet, String name, Envelope cell, Projection projection, Envelope bounds, Margins margins) {
         PlacedView view = sheet.view(name, cell, bounds, margins);
         Scene.draw(view, Window.cut(seen(projection, view.port().scale()), bounds));
-
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
         return view;
     }

@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import org.baywright.model.catalogue.SheetProfile;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.cladding.GutterRun;
@@ -51,14 +52,17 @@ final class Envelopes {
             SheetedPlane plane = new SheetedPlane(surface);
             blinds.addAll(plane.blinds());
             lines.addAll(plane.edges());
-            int every = (int)
-                    Math.max(1, Math.ceil(LEAST_RIBS * scale / surface.profile().ribPitch()));
-            lines.addAll(plane.ribs(every));
+            lines.addAll(plane.ribs(every(surface.profile(), scale)));
         }
         leaves(shed, blinds, lines);
         building.cladding().gutters().forEach(g -> gutter(building, g, items));
         building.cladding().flashings().forEach(f -> flashing(building, f, lines));
         return new Scene(items, blinds, lines);
+    }
+
+    /** One rib in so many is drawn at a scale. */
+    static int every(SheetProfile profile, double scale) {
+        return (int) Math.max(1, Math.ceil(LEAST_RIBS * scale / profile.ribPitch()));
     }
 
     /** What of the steel can be seen from outside, through open bays and under open roofs. */

@@ -6,6 +6,7 @@ import org.baywright.model.definition.Opening.Type;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.ThinLine;
@@ -80,15 +81,36 @@ record Leaf(OpeningPlace place, double out) {
         }
     }
 
+    /** One leaf where it has room to slide aside, or else two that part in the middle. */
     private void slide(List<ThinLine> lines) {
-        box(left(), right(), place.sill(), top(), lines);
+        double from = place.face().outline().stream().mapToDouble(Vec2::x).min().orElseThrow();
+        double to = place.face().outline().stream().mapToDouble(Vec2::x).max().orElseThrow();
+        double width = right() - left();
+        if (to - right() >= width) {
+            leaf(left(), right(), lines);
+            track(left(), right() + width, lines);
+        } else if (left() - from >= width) {
+            leaf(left(), right(), lines);
+            track(left() - width, right(), lines);
+        } else {
+            double middle = (left() + right()) / 2;
+            leaf(left(), middle, lines);
+            leaf(middle, right(), lines);
+            track(Math.max(from, left() - width / 2), Math.min(to, right() + width / 2), lines);
+        }
+    }
+
+    private void leaf(double from, double to, List<ThinLine> lines) {
+        box(from, to, place.sill(), top(), lines);
         double middle = (place.sill() + top()) / 2;
-        line(left(), middle, right(), middle, lines);
-        line(left(), place.sill(), right(), middle, lines);
-        line(left(), middle, right(), top(), lines);
-        // The track runs on for as far as the leaf slides.
-        line(left(), top() + FRAME, right() + place.width(), top() + FRAME, lines);
-        line(left(), top() + 2 * FRAME, right() + place.width(), top() + 2 * FRAME, lines);
+        line(from, middle, to, middle, lines);
+        line(from, place.sill(), to, middle, lines);
+        line(from, middle, to, top(), lines);
+    }
+
+    private void track(double from, double to, List<ThinLine> lines) {
+        line(from, top() + FRAME, to, top() + FRAME, lines);
+        line(from, top() + 2 * FRAME, to, top() + 2 * FRAME, lines);
     }
 
     private void door(List<ThinLine> lines) {

@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
+import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
@@ -22,20 +23,31 @@ final class Pitches {
     static void mark(Shed shed, PlacedView view, Predicate<ColumnLine> wanted, DoubleUnaryOperator across) {
         SetOut setOut = shed.setOut();
         boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
-        mark(view, setOut.main(Side.LEFT).roof(), 0, gable ? setOut.span() / 2 : setOut.span(), across);
+        double over = over(shed.definition().envelope());
+        mark(view, setOut.main(Side.LEFT).roof(), over, 0, gable ? setOut.span() / 2 : setOut.span(), across);
         if (gable) {
-            mark(view, setOut.main(Side.RIGHT).roof(), setOut.span() / 2, setOut.span(), across);
+            mark(view, setOut.main(Side.RIGHT).roof(), over, setOut.span() / 2, setOut.span(), across);
         }
         for (ColumnLine line : setOut.leanTos()) {
             if (wanted.test(line)) {
-                mark(view, line.roof(), line.x(), setOut.main(line.side()).x(), across);
+                mark(view, line.roof(), over, line.x(), setOut.main(line.side()).x(), across);
             }
         }
     }
 
-    private static void mark(PlacedView view, RoofLine roof, double xa, double xb, DoubleUnaryOperator across) {
-        Vec2 a = new Vec2(across.applyAsDouble(xa), roof.heightAt(xa));
-        Vec2 b = new Vec2(across.applyAsDouble(xb), roof.heightAt(xb));
+    /** From the rafters to the top of the sheets, which are seen instead. */
+    private static double over(Envelope envelope) {
+        return envelope.isFull()
+                ? envelope.purlins().member().depth()
+                        + envelope.sheeting().roof().profile().depth()
+                : 0;
+    }
+
+    private static void mark(
+            PlacedView view, RoofLine roof, double over, double xa, double xb, DoubleUnaryOperator across) {
+        double up = roof.plumb(over);
+        Vec2 a = new Vec2(across.applyAsDouble(xa), roof.heightAt(xa) + up);
+        Vec2 b = new Vec2(across.applyAsDouble(xb), roof.heightAt(xb) + up);
         boolean aLower = a.y() <= b.y();
         view.annotate().pitch(aLower ? a : b, aLower ? b : a);
     }

@@ -28,6 +28,7 @@ final class PlacedView {
     static final double FOOT = 13;
 
     private static final double TITLE = 3.5;
+
     /** Width of paper along a border that words keep off. */
     private static final double BORDER = 1;
 
@@ -43,6 +44,7 @@ final class PlacedView {
     private final Envelope box;
     private final Annotations annotations;
     private final List<Mark> marks = new ArrayList<>();
+    private final double footEnd;
 
     /** A view at the largest preferred scale that fits its cell. */
     PlacedView(LabelField field, String title, Envelope cell, Envelope bounds, Margins margins) {
@@ -57,7 +59,7 @@ final class PlacedView {
         Vec2 high = port.toPaper(new Vec2(bounds.getMaxX(), bounds.getMaxY()));
         this.box = new Envelope(low.x(), high.x(), low.y(), high.y());
         this.annotations = new Annotations(field, port, box);
-        foot(title, cell);
+        this.footEnd = foot(title, cell);
     }
 
     /** The largest preferred scale at which a view fits its cell. */
@@ -71,7 +73,8 @@ final class PlacedView {
         return new Envelope(room.getMinX(), room.getMaxX(), room.getMinY() + FOOT, room.getMaxY());
     }
 
-    private void foot(String title, Envelope cell) {
+    /** Draws title and bar, and says where they end. */
+    private double foot(String title, Envelope cell) {
         double x = cell.getMinX() + 2;
         double y = cell.getMinY() + 3;
         String plain = title + "   " + port.scale();
@@ -82,7 +85,14 @@ final class PlacedView {
         Vec2 under = new Vec2(0, -1.6);
         draw(List.of(text, Stroke.line(text.at().plus(under), new Vec2(end, y).plus(under), Pen.VISIBLE, Layer.LABEL)));
         double room = Math.max(LEAST_BAR, Math.min(BAR, cell.getMaxX() - end - BAR_GAP));
-        draw(new ScaleBar(port.scale(), room).draw(new Vec2(end + BAR_GAP - 4, y - 1.2)));
+        ScaleBar bar = new ScaleBar(port.scale(), room);
+        draw(bar.draw(new Vec2(end + BAR_GAP - 4, y - 1.2)));
+        return end + BAR_GAP - 4 + bar.length();
+    }
+
+    /** How far to the right title and bar reach along the foot of the cell. */
+    double footEnd() {
+        return footEnd;
     }
 
     private static double width(String words) {

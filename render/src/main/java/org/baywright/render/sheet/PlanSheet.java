@@ -235,6 +235,10 @@ final class PlanSheet {
                 + " frames stand on their lines, end frames inside the end lines."));
         notes.add(Paragraph.bullet("Long dashes: string lines on the outside faces of columns."));
         notes.add(Paragraph.bullet("Columns are cut above their base plates; base plates in thin outline."));
+        if (shed.definition().envelope().isFull()) {
+            notes.add(Paragraph.bullet("Thick lines: wall sheets. Thin line round the floor: edge of the slab, "
+                    + Figure.length(shed.definition().ground().slab().beyond()) + " past the string lines."));
+        }
         notes.add(Paragraph.heading("Columns"));
         for (PartKind kind : List.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN)) {
             for (Part part : shed.parts(kind)) {

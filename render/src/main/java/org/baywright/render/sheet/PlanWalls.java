@@ -10,7 +10,7 @@ import org.baywright.model.definition.Opening;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
-import org.baywright.render.dimension.Figure;
+import org.baywright.model.takeoff.Concrete;
 import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
@@ -27,14 +27,20 @@ record PlanWalls(Building building) {
 
     private static final double PIPE = 60;
 
+    /** A strip of the plan shows so much past its first and last frame. */
+    private static final double PAST = 300;
+
     private List<Surface> walls() {
         return building.cladding().surfaces(Surface.Role.WALL).stream()
                 .filter(w -> w.outline().get(0).y() < CUT)
                 .toList();
     }
 
-    /** Draws the walls of a strip. */
+    /** Draws the walls of a strip, and the slab they stand on. */
     void draw(PlacedView view, PlanAxes axes, double first, double last) {
+        if (building.shed().definition().envelope().isFull()) {
+            slab(view, axes, new double[] {first, last});
+        }
         for (Surface wall : walls()) {
             double from = wall.outline().get(0).x();
             List<double[]> gaps = new ArrayList<>();
@@ -52,8 +58,21 @@ record PlanWalls(Building building) {
         openings(first, last).forEach(o -> opening(view, axes, o));
         for (GutterRun run : building.cladding().gutters()) {
             run.downpipes().stream()
-                    .filter(p -> p.y() >= first - 300 && p.y() <= last + 300)
+                    .filter(p -> p.y() >= first - PAST && p.y() <= last + PAST)
                     .forEach(p -> pipe(view, axes, run, p));
+        }
+    }
+
+    private void slab(PlacedView view, PlanAxes axes, double[] strip) {
+        List<Vec2> edge = Concrete.edge(building.shed());
+        for (int i = 1; i < edge.size(); i++) {
+            Vec2 a = edge.get(i - 1);
+            Vec2 b = edge.get(i);
+            if (Math.max(a.y(), b.y()) > strip[0] - PAST && Math.min(a.y(), b.y()) < strip[1] + PAST) {
+                Vec3 from = cut(new Vec3(a.x(), a.y(), 0), strip);
+                Vec3 to = cut(new Vec3(b.x(), b.y(), 0), strip);
+                view.line(axes.at(from.x(), from.y()), axes.at(to.x(), to.y()), Pen.DIMENSION, Layer.CONCRETE);
+            }
         }
     }
 
@@ -75,7 +94,7 @@ record PlanWalls(Building building) {
     }
 
     private static Vec3 cut(Vec3 at, double[] strip) {
-        return new Vec3(at.x(), Math.max(strip[0] - 300, Math.min(strip[1] + 300, at.y())), at.z());
+        return new Vec3(at.x(), Math.max(strip[0] - PAST, Math.min(strip[1] + PAST, at.y())), at.z());
     }
 
     private static void line(PlacedView view, PlanAxes axes, Vec3 a, Vec3 b) {
@@ -89,7 +108,7 @@ record PlanWalls(Building building) {
     private List<OpeningPlace> openings(double first, double last) {
         return building.shed().openings().stream()
                 .filter(o -> !o.isWholeBay() || o.opening().type() == Opening.Type.OPEN)
-                .filter(o -> middle(o).y() >= first - 300 && middle(o).y() <= last + 300)
+                .filter(o -> middle(o).y() >= first - PAST && middle(o).y() <= last + PAST)
                 .toList();
     }
 
@@ -143,13 +162,13 @@ record PlanWalls(Building building) {
     void name(PlacedView view, PlanAxes axes, double first, double last) {
         for (OpeningPlace o : openings(first, last)) {
             Vec3 at = middle(o);
-            String size =
-                    o.isWholeBay() ? "open bay" : Figure.length(o.width()) + " x " + Figure.length(o.head() - o.sill());
-            view.annotate()
-                    .note(
-                            axes.at(at.x(), at.y()),
-                            o.tag() + " " + o.opening().type().label().toLowerCase(Locale.ROOT),
-                            size);
+            Vec2 place = axes.at(at.x(), at.y());
+            if (o.isWholeBay()) {
+                view.annotate().note(place, o.tag() + " open bay");
+            } else {
+                String name = o.tag() + " " + o.opening().type().label().toLowerCase(Locale.ROOT);
+                view.annotate().note(place, name, FinishesKey.size(o));
+            }
         }
     }
 }

@@ -35,6 +35,9 @@ record SectionEnvelope(Building building, int frame) {
     /** From the frame's line to the plane, into the building, past the frame's own steel. */
     private static final double INTO = 400;
 
+    /** How far along a sheet its name points: members have theirs in the middle. */
+    private static final double NAMED_AT = 0.72;
+
     private static final double CALLOUT_OFF = 17;
 
     private boolean isFull() {
@@ -168,6 +171,7 @@ record SectionEnvelope(Building building, int frame) {
                 .definition()
                 .envelope()
                 .liftingBeam()
+                .filter(b -> !building.shed().parts(PartKind.LIFTING_BEAM).isEmpty())
                 .filter(b -> frame >= b.fromFrame() && frame <= b.toFrame());
     }
 
@@ -222,7 +226,7 @@ record SectionEnvelope(Building building, int frame) {
             boolean flashing = cut.name().startsWith("Flashing");
             if (!flashing && named.add(cut.name())) {
                 ViewLine line = cut.lines().get(0);
-                annotate.note(line.from().plus(line.to()).times(0.5), cut.name());
+                annotate.note(line.from().plus(line.to().minus(line.from()).times(NAMED_AT)), cut.name());
             }
         }
         beam().ifPresent(b -> annotate.note(

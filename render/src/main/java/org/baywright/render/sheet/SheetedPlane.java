@@ -3,6 +3,8 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.baywright.model.cladding.Surface;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Profile;
@@ -21,6 +23,11 @@ import org.baywright.render.view.ThinLine;
 record SheetedPlane(Surface surface) {
     private static final double LEAST = 0.5;
 
+    private static final double EXACT = 1e-6;
+
+    /** Strips are parted here and there for drawing only; a narrow one across each parting lets nothing show through. */
+    private static final double SEAM = 2;
+
     private double depth() {
         return surface.profile().depth();
     }
@@ -30,8 +37,9 @@ record SheetedPlane(Surface surface) {
         List<Item> blinds = new ArrayList<>();
         List<Double> at = List.copyOf(stations());
         for (int i = 1; i < at.size(); i++) {
-            for (List<Vec2> piece : closed(at.get(i - 1), at.get(i))) {
-                blinds.add(prism(piece));
+            closed(at.get(i - 1), at.get(i)).forEach(piece -> blinds.add(prism(piece)));
+            if (i + 1 < at.size()) {
+                closed(at.get(i) - SEAM, at.get(i) + SEAM).forEach(piece -> blinds.add(prism(piece)));
             }
         }
         return blinds;
@@ -50,11 +58,8 @@ record SheetedPlane(Surface surface) {
         if (right - left < LEAST) {
             return pieces;
         }
-        double middle = (left + right) / 2;
-        double low = low();
-        double from = low;
-        List<double[]> gaps = gaps(middle);
-        for (double[] gap : gaps) {
+        double from = low((left + right) / 2);
+        for (double[] gap : gaps(left, right)) {
             if (gap[0] - from > LEAST) {
                 pieces.add(Profile.box(left, from, right, gap[0]));
             }
@@ -72,13 +77,13 @@ record SheetedPlane(Surface surface) {
         return pieces;
     }
 
-    /** The openings over a place along the plane, from the lowest up. */
-    private List<double[]> gaps(double u) {
+    /** The openings over a stretch of the plane, from the lowest up. */
+    private List<double[]> gaps(double from, double to) {
         List<double[]> gaps = new ArrayList<>();
         for (List<Vec2> hole : surface.holes()) {
             double left = hole.stream().mapToDouble(Vec2::x).min().orElseThrow();
             double right = hole.stream().mapToDouble(Vec2::x).max().orElseThrow();
-            if (u > left && u < right) {
+            if (to > left && from < right) {
                 gaps.add(new double[] {
                     hole.stream().mapToDouble(Vec2::y).min().orElseThrow(),
                     hole.stream().mapToDouble(Vec2::y).max().orElseThrow()
@@ -89,22 +94,24 @@ record SheetedPlane(Surface surface) {
         return gaps;
     }
 
-    private double low() {
-        return surface.outline().stream().mapToDouble(Vec2::y).min().orElseThrow();
+    /** The lower edge over a place: the outline runs anticlockwise, so it runs to the right there. */
+    private double low(double u) {
+        return edge(u, 1).min().orElse(0);
     }
 
-    /** The upper edge over a place: the outline runs anticlockwise, so it runs to the left there. */
+    /** The upper edge over a place. */
     private double top(double u) {
+        return edge(u, -1).max().orElse(0);
+    }
+
+    /** Where those parts of the outline that run one way cross a place. */
+    private DoubleStream edge(double u, int way) {
         List<Vec2> ring = surface.outline();
-        double top = low();
-        for (int i = 0; i < ring.size(); i++) {
-            Vec2 a = ring.get(i);
-            Vec2 b = ring.get((i + 1) % ring.size());
-            if (b.x() < a.x() && u <= a.x() + 1e-6 && u >= b.x() - 1e-6) {
-                top = Math.max(top, a.y() + (b.y() - a.y()) * (u - a.x()) / (b.x() - a.x()));
-            }
-        }
-        return top;
+        return IntStream.range(0, ring.size())
+                .mapToObj(i -> new Vec2[] {ring.get(i), ring.get((i + 1) % ring.size())})
+                .filter(e -> (e[1].x() - e[0].x()) * way > 0)
+                .filter(e -> Math.min(e[0].x(), e[1].x()) - EXACT <= u && u <= Math.max(e[0].x(), e[1].x()) + EXACT)
+                .mapToDouble(e -> e[0].y() + (e[1].y() - e[0].y()) * (u - e[0].x()) / (e[1].x() - e[0].x()));
     }
 
     /** A strip of the plane, as thick as the sheet is deep. */
@@ -151,8 +158,8 @@ record SheetedPlane(Surface surface) {
         double step = surface.profile().ribPitch() * every;
         for (int i = 1; first + i * step < last - step / 4; i++) {
             double u = first + i * step;
-            double from = low();
-            for (double[] gap : gaps(u)) {
+            double from = low(u);
+            for (double[] gap : gaps(u, u)) {
                 rib(u, from, gap[0], ribs);
                 from = Math.max(from, gap[1]);
             }

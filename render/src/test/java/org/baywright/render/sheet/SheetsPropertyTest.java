@@ -51,6 +51,12 @@ class SheetsPropertyTest {
         return Definitions.valid();
     }
 
+    /** Sheds with all that goes on a frame. */
+    @Provide
+    Arbitrary<Definition> closed() {
+        return Definitions.clad();
+    }
+
     private static List<Draft> drafts(Shed shed) {
         return DrawingSet.drafts(new Building(shed, Cladding.of(shed)), Bill.of(shed));
     }
@@ -65,6 +71,26 @@ class SheetsPropertyTest {
         Bill bill = Bill.of(shed);
         DrawingSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
         OrderSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
+    }
+
+    @Property(tries = 25)
+    void closedShedsCanBeReadToo(@ForAll("closed") Definition definition) {
+        noTwoTextsOverlapAndNoneLeavesTheFrame(definition);
+    }
+
+    @Property(tries = 12)
+    void draftsOfClosedShedsStayAboveTheTitleBlock(@ForAll("closed") Definition definition) {
+        draftsStayAboveTheTitleBlock(definition);
+    }
+
+    @Property(tries = 12)
+    void sheetsOfClosedShedsShowTheFiguresOfTheDefinition(@ForAll("closed") Definition definition) {
+        sheetsShowTheFiguresOfTheDefinition(definition);
+    }
+
+    @Property(tries = 3)
+    void twoRunsOverClosedShedsGiveTheSameBytes(@ForAll("closed") Definition definition) throws IOException {
+        twoRunsGiveTheSameBytes(definition);
     }
 
     private static void assertReadable(Sheet sheet) {
