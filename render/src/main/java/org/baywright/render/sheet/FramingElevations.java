@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -130,11 +131,12 @@ final class FramingElevations {
                 .levels(Side.RIGHT, levels(wall, bounds));
     }
 
+    /** The frame that an end wall stands at; the end of a lean-to may stand beside its frame's line. */
     private int frameOf(WallFace end) {
         double y = end.axes().origin().y();
         return IntStream.rangeClosed(1, setOut.frames())
-                .filter(f -> Math.abs(setOut.frameLine(f) - y) < 1)
-                .findFirst()
+                .boxed()
+                .min(Comparator.comparingDouble(f -> Math.abs(setOut.frameLine(f) - y)))
                 .orElseThrow();
     }
 
