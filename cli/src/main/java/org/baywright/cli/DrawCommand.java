@@ -3,7 +3,7 @@ package org.baywright.cli;
 import java.util.Map;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** Writes the drawings: drawings.pdf, parts.csv and summary.json. */
 @Command(
@@ -12,11 +12,11 @@ import picocli.CommandLine.Option;
         versionProvider = Version.class,
         description = "Writes the drawings: drawings.pdf, parts.csv and summary.json.")
 final class DrawCommand extends WritingCommand {
-    @Option(names = "--svg", description = "Writes each sheet as an SVG file too.")
-    private boolean svg;
+    @Mixin
+    private SheetOptions sheets;
 
     @Override
     Map<String, OutputFolder.Content> files(Outputs outputs) {
-        return outputs.drawings(svg);
+        return outputs.drawings(sheets.scope(), sheets.svg());
     }
 }

@@ -3,6 +3,7 @@ package org.baywright.cli;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.baywright.render.output.OutputFolder;
+import org.baywright.render.sheet.SetScope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -12,13 +13,13 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Writes everything: drawings, order, bill of materials, parts and summary.")
-final class MakeCommand extends WritingCommand {
+final class MakeCommand extends OrderingCommand {
     @Option(names = "--svg", description = "Writes each sheet as an SVG file too.")
     private boolean svg;
 
     @Override
     Map<String, OutputFolder.Content> files(Outputs outputs) {
-        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(svg));
+        Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(SetScope.ALL, svg));
         files.putAll(outputs.order());
         return files;
     }

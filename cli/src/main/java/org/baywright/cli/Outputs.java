@@ -8,23 +8,28 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.Costs;
+import org.baywright.model.takeoff.PriceList;
 import org.baywright.model.takeoff.Summary;
 import org.baywright.render.output.BillTable;
 import org.baywright.render.output.JsonWriter;
+import org.baywright.render.output.OrderBook;
 import org.baywright.render.output.OutputFolder.Content;
 import org.baywright.render.output.PartsTable;
 import org.baywright.render.output.PdfWriter;
 import org.baywright.render.output.SvgWriter;
 import org.baywright.render.sheet.DrawingSet;
 import org.baywright.render.sheet.OrderSet;
+import org.baywright.render.sheet.SetScope;
 import org.baywright.render.sheet.Sheet;
 import org.baywright.render.sheet.SheetSet;
 
 /** The files that can be made from a shed, each named once. */
-record Outputs(Building building, Bill bill) {
+record Outputs(Building building, Bill bill, Optional<Costs> costs) {
     /** All sheets in one file. */
     static final String DRAWINGS = "drawings.pdf";
 
@@ -32,27 +37,32 @@ record Outputs(Building building, Bill bill) {
     static final String PARTS = "parts.csv";
 
     /** What is made from the parts, and so goes out of date with them. */
-    static final List<String> DOCUMENTS = List.of(DRAWINGS, "order.pdf", "bill-of-materials.csv");
+    static final List<String> DOCUMENTS = List.of(DRAWINGS, "order.pdf", "order.xlsx", "bill-of-materials.csv");
 
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
 
-    Outputs(Building building) {
-        this(building, Bill.of(building));
+    /** The files of a building, costed when there are prices. */
+    static Outputs of(Building building, Optional<PriceList> prices) {
+        Bill bill = Bill.of(building);
+        return new Outputs(building, bill, prices.map(list -> new Costs(bill, list)));
     }
 
     /** What every writing command leaves: the parts and the headline figures. */
     Map<String, Content> data() {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(PARTS, text(out -> PartsTable.write(building.shed(), out)));
-        files.put(
-                "summary.json",
-                text(out -> JsonWriter.write(Summary.of(building).figures(), out)));
+        files.put("summary.json", text(out -> JsonWriter.write(summary().figures(), out)));
         return files;
     }
 
-    /** The drawings, and each sheet by itself if asked. */
-    Map<String, Content> drawings(boolean svg) {
-        SheetSet set = DrawingSet.of(building, bill);
+    private Summary summary() {
+        Summary summary = Summary.of(building);
+        return costs.map(summary::with).orElse(summary);
+    }
+
+    /** One set of drawings, and each sheet by itself if asked. */
+    Map<String, Content> drawings(SetScope scope, boolean svg) {
+        SheetSet set = DrawingSet.of(building, bill, scope);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(DRAWINGS, out -> PdfWriter.write(set, out));
         if (svg) {
@@ -70,11 +80,21 @@ record Outputs(Building building, Bill bill) {
 
     /** The order for the merchant and its bill. */
     Map<String, Content> order() {
-        SheetSet set = OrderSet.of(building, bill);
+        SheetSet set = OrderSet.of(building, bill, costs);
+        OrderBook book = new OrderBook(building.shed().definition().project(), bill, costs);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("order.pdf", out -> PdfWriter.write(set, out));
-        files.put("bill-of-materials.csv", text(out -> BillTable.write(bill, out)));
+        files.put("order.xlsx", book::write);
+        files.put("bill-of-materials.csv", text(this::bill));
         return files;
+    }
+
+    private void bill(Writer out) throws IOException {
+        if (costs.isPresent()) {
+            BillTable.write(costs.get(), out);
+        } else {
+            BillTable.write(bill, out);
+        }
     }
 
     /** Writes characters. */

@@ -2,6 +2,8 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Reading;
@@ -21,14 +23,21 @@ abstract class ShedCommand implements Callable<Integer> {
     @Override
     public final Integer call() throws IOException {
         Reading reading = source.read();
-        Report.print(reading.problems(), err());
-        if (reading.definition().isEmpty()) {
-            long errors = reading.problems().stream().filter(Problem::isError).count();
+        List<Problem> problems = new ArrayList<>(reading.problems());
+        problems.addAll(others());
+        Report.print(problems, err());
+        long errors = problems.stream().filter(Problem::isError).count();
+        if (reading.definition().isEmpty() || errors > 0) {
             err().println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
             return Baywright.PROBLEMS;
         }
         work(Building.of(reading.definition().get()));
         return Baywright.DONE;
+    }
+
+    /** What is wrong with other files that the command reads. */
+    List<Problem> others() throws IOException {
+        return List.of();
     }
 
     /** The command's own work. */

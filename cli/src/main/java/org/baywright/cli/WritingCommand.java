@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.takeoff.Costs;
+import org.baywright.model.takeoff.PriceList;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Mixin;
 
@@ -15,7 +18,7 @@ abstract class WritingCommand extends ShedCommand {
 
     @Override
     final void work(Building building) throws IOException {
-        Outputs outputs = new Outputs(building);
+        Outputs outputs = Outputs.of(building, prices());
         Progress progress = new Progress(err());
         progress.say("drawing");
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));
@@ -24,10 +27,27 @@ abstract class WritingCommand extends ShedCommand {
         List<String> outdated = target.outdated(files);
         target.write(files);
         progress.done();
+        outputs.costs().ifPresent(this::told);
         target.names(files.keySet()).forEach(out()::println);
         target.names(outdated)
                 .forEach(name -> err().println("advice: " + name
                         + " is of an earlier definition and no longer agrees; write it anew with make"));
+    }
+
+    /** What is bought without a price, and what is priced but not bought: a name may be spelt another way. */
+    private void told(Costs costs) {
+        if (!costs.unpriced().isEmpty()) {
+            err().println("advice: " + costs.unpriced().size() + " without a price, and so not in the total: "
+                    + String.join("; ", costs.unpriced()));
+        }
+        if (!costs.unused().isEmpty()) {
+            err().println("advice: priced but not in this bill: " + String.join("; ", costs.unused()));
+        }
+    }
+
+    /** The prices to cost the bill with, when there are any. */
+    Optional<PriceList> prices() {
+        return Optional.empty();
     }
 
     /** The command's own files. */

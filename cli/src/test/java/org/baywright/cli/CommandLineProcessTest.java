@@ -60,7 +60,7 @@ class CommandLineProcessTest {
         Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
         assertEquals(
-                Set.of("drawings.pdf", "order.pdf", "bill-of-materials.csv", "parts.csv", "summary.json"),
+                Set.of("drawings.pdf", "order.pdf", "order.xlsx", "bill-of-materials.csv", "parts.csv", "summary.json"),
                 names(first));
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
@@ -77,6 +77,49 @@ class CommandLineProcessTest {
         for (String name : names(first)) {
             assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
         }
+    }
+
+    @Test
+    void pricesReachSummaryAndBillAndFaultsInThemWriteNothing() throws Exception {
+        Path out = folder.resolve("out");
+        Path prices = Files.writeString(
+                folder.resolve("prices.csv"), "item,unit,price,currency\nSHS 100x100x5,m,10,AUD\nRHS 1x1x1,m,1,AUD\n");
+        Run run = run(FIVE_NUMBERS, "order", "-", "--out", out.toString(), "--prices", prices.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        assertTrue(summary.get("totalCost").asDouble() > 0);
+        assertTrue(summary.get("unpricedItems").asInt() > 0);
+        assertTrue(run.err.contains("without a price"), run.err);
+        assertTrue(run.err.contains("RHS 200x100x5 (per m)"), run.err);
+        assertTrue(run.err.contains("not in this bill: RHS 1x1x1"), run.err);
+        assertTrue(Files.readString(out.resolve("bill-of-materials.csv")).contains("price,price_unit,cost,currency"));
+
+        Path bad = Files.writeString(folder.resolve("bad.csv"), "item,unit,price\nSHS 100x100x5,m,ten\n");
+        Path none = folder.resolve("none");
+        Run failed = run(FIVE_NUMBERS, "make", "-", "--out", none.toString(), "--prices", bad.toString());
+        assertEquals(Baywright.PROBLEMS, failed.code);
+        assertTrue(failed.err.contains("bad.csv:2:1 price: 'ten' is not a price"), failed.err);
+        assertFalse(Files.exists(none));
+        assertEquals(
+                Baywright.NO_FILE,
+                run(FIVE_NUMBERS, "order", "-", "--out", none.toString(), "--prices", "nowhere.csv").code);
+    }
+
+    @Test
+    void theSamplePriceListReadsAndNamesThingsOfAUsualShed() throws Exception {
+        Path out = folder.resolve("out");
+        Path sample = Path.of("..", "templates", "price-list.csv");
+        Run run = run(
+                FIVE_NUMBERS + "envelope: full\n",
+                "order",
+                "-",
+                "--out",
+                out.toString(),
+                "--prices",
+                sample.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertTrue(Files.readString(sample).startsWith("# Invented prices"));
     }
 
     @Test
@@ -120,6 +163,15 @@ class CommandLineProcessTest {
         assertEquals(
                 Baywright.NO_FILE,
                 run(FIVE_NUMBERS, "draw", "-", "--out", file.resolve("sub").toString()).code);
+    }
+
+    @Test
+    void theCouncilSetIsAskedForByName() throws Exception {
+        String out = folder.resolve("council").toString();
+        assertEquals(Baywright.DONE, run(FIVE_NUMBERS, "draw", "-", "--out", out, "--sheets", "council").code);
+        Run wrong = run(FIVE_NUMBERS, "draw", "-", "--out", out, "--sheets", "counsel");
+        assertEquals(Baywright.WRONG_USE, wrong.code);
+        assertTrue(wrong.err.contains("'counsel' is no set of sheets; write council or all"), wrong.err);
     }
 
     @Test

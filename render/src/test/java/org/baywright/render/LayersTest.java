@@ -23,12 +23,12 @@ class LayersTest {
             slices().matching("org.baywright.render.(*)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule ONLY_THE_WRITERS_KNOW_PDF = noClasses()
+    static final ArchRule ONLY_THE_WRITERS_KNOW_FILE_FORMATS = noClasses()
             .that()
             .resideOutsideOfPackage("org.baywright.render.output..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.xmpbox..");
+            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.xmpbox..", "org.dhatim..");
 
     private static ArchRule downward() {
         Architectures.LayeredArchitecture layers =

@@ -9,7 +9,7 @@ import org.baywright.model.geometry.Vec3;
  *
  * @param mark such as {@code F1}
  * @param kind what it closes
- * @param fold the folded section as its outside line, from edge to edge, mm
+ * @param fold the folded section as its outside line, from edge to edge, the weather and colour side on its left, mm
  * @param stockLength of a piece
  * @param lap of one piece over the next
  * @param runs where it goes

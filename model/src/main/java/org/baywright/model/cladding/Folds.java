@@ -4,7 +4,8 @@ import java.util.List;
 import org.baywright.model.geometry.Vec2;
 
 /**
- * Folded sections of flashings, each as its outside line from edge to edge, x level and y up.
+ * Folded sections of flashings, each as its outside line from edge to edge, x level and y up; walked so that the
+ * weather side lies on the left.
  *
  * <p>Cover over roof ribs 150 to 200, upstand 75 to 100, barge over two crests. @source NZ roofing code of practice,
  * flashing cover; the other legs are common practice, no source
@@ -40,11 +41,11 @@ final class Folds {
     /** Over the edge of the roof and down the end wall. */
     static List<Vec2> barge() {
         return List.of(
-                new Vec2(BARGE_TOP, -LIP),
-                new Vec2(BARGE_TOP, 0),
-                new Vec2(0, 0),
+                new Vec2(LIP, -BARGE_DROP - LIP),
                 new Vec2(0, -BARGE_DROP),
-                new Vec2(LIP, -BARGE_DROP - LIP));
+                new Vec2(0, 0),
+                new Vec2(BARGE_TOP, 0),
+                new Vec2(BARGE_TOP, -LIP));
     }
 
     /** Up a wall and out over the roof below it. */
@@ -74,11 +75,11 @@ final class Folds {
     /** Round the corner of two walls. */
     static List<Vec2> corner() {
         return List.of(
-                new Vec2(-CORNER, LIP),
-                new Vec2(-CORNER, 0),
-                new Vec2(0, 0),
+                new Vec2(-LIP, CORNER),
                 new Vec2(0, CORNER),
-                new Vec2(LIP, CORNER));
+                new Vec2(0, 0),
+                new Vec2(-CORNER, 0),
+                new Vec2(-CORNER, LIP));
     }
 
     /** Over the head of an opening: up behind the sheet, out and down. */

@@ -46,6 +46,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** Between a row's cleat and the rafter's top or an opening. Common practice, no source. */
     private static final double CLEAR = 10;
 
+    /** What caps and apex plates take below the rafters. Common practice, no source. */
+    private static final double PLATES_BELOW = 60;
+
     /** Bridging rows increase by one for each of these lengths. Common practice, no source. */
     private static final double BRIDGED = 3000;
 
@@ -130,8 +133,10 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     private record Support(double at, double before, double after) {}
 
     private boolean isTaken(double u, double bottom, double top) {
+        // Header and sill lie in the plane of flush girts.
+        double trim = flush() ? bay.post().width() + CLEAR : 0;
         return bay.openings().stream()
-                .anyMatch(o -> u > o.left() && u < o.right() && top > o.sill() && bottom < o.head());
+                .anyMatch(o -> u > o.left() && u < o.right() && top > o.sill() - trim && bottom < o.head() + trim);
     }
 
     /** Where rows may end: the ends of the bay, the middles of mullions, and the edges of openings. */
@@ -219,7 +224,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** The stretch of a length over which the roof's steel leaves room for it. */
     private double[] underRake(double from, double to, double top) {
         if (!bay.face().wall().isEnd()) {
-            return top <= bay.roofAt(bay.cover().bay().from(), 0) ? new double[] {from, to} : new double[] {from, from};
+            return top <= bay.sideTop(flush() ? PLATES_BELOW : 0, flush())
+                    ? new double[] {from, to}
+                    : new double[] {from, from};
         }
         double step = 1;
         double a = from;
@@ -235,7 +242,10 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
 
     private double room(double u) {
         double length = bay.face().length();
-        return bay.face().heightAt(Math.max(0, Math.min(length, u)));
+        double inside = Math.max(0, Math.min(length, u));
+        return flush() || bay.rafterStandsOut()
+                ? bay.underRafter(inside) - PLATES_BELOW
+                : bay.face().heightAt(inside);
     }
 
     /** Where the rake reaches a height on the way from a place below it; the roof is straight, or turns once. */

@@ -72,6 +72,11 @@ public enum PartKind {
         return group;
     }
 
+    /** Whether frames differ by it: what only goes on a frame does not make another type of it. */
+    public boolean isOfFrame() {
+        return group == Group.FRAME || group == Group.PLATES || group == Group.LIFTING;
+    }
+
     /** True for a length of section, false for a plate. */
     public boolean isMember() {
         return ordinal() < BASE_PLATE.ordinal();

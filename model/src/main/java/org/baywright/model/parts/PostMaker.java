@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.RoofShape;
-import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
@@ -63,7 +62,7 @@ record PostMaker(WallBay bay) {
             Placement foot = foot(post);
             boolean plated = isPlated(post);
             double from = plated ? base(post).thickness() : 0;
-            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.ALONG))));
+            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.UP))));
             if (plated) {
                 pieces.add(plate(foot, base(post)));
             }
@@ -150,10 +149,15 @@ record PostMaker(WallBay bay) {
 
     private Piece upright(Post post, Placement at) {
         Plane top = at.toLocal(top(post));
-        Solid solid = new Solid(member().profile(), new Plane(new Vec3(-1, 0, 0), 0), top);
+        // Its depth lies along the wall here, in the plane of the cut that follows the rake.
+        Solid solid = new Solid(member().profile().turned(), new Plane(new Vec3(-1, 0, 0), 0), top);
         PartKind kind = post.jamb() ? PartKind.JAMB : PartKind.MULLION;
         return new Piece(
-                kind, new Material.Bar(member().section(), member().turned()), solid, List.of(), bay.place(at));
+                kind,
+                new Material.Bar(member().section(), !member().turned() && member().depth() != member().width()),
+                solid,
+                List.of(),
+                bay.place(at));
     }
 
     private double slip() {
@@ -168,15 +172,15 @@ record PostMaker(WallBay bay) {
             double height = bay.face().wall().isEnd() ? lowest : lowestSide(post.u());
             return Plane.through(new Vec3(0, 0, height - slip()), Vec3.UP);
         }
-        RoofLine roof = roof(at.x());
-        Vec3 middle = bay.face().toWorld(post.u(), under(post.u()) - slip(), 0);
+        RoofLine roof = bay.roof(at.x());
+        Vec3 middle = bay.face().toWorld(post.u(), bay.underRafter(post.u()) - slip(), 0);
         return Plane.through(middle, roof.outward());
     }
 
     /** The lowest of the steel over an upright; at the ridge the apex plates hang below the rafters. */
     private double lowest(double u) {
         double half = member().width() / 2;
-        return Math.min(under(u - half), under(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
+        return Math.min(bay.underRafter(u - half), bay.underRafter(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
     }
 
     private boolean isRidge(double u) {
@@ -184,36 +188,6 @@ record PostMaker(WallBay bay) {
         double x = bay.face().toWorld(u, 0, 0).x();
         double room = member().width() / 2 + APEX_ROOM;
         return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
-    }
-
-    private RoofLine roof(double x) {
-        return bay.face().leanTo().map(ColumnLine::roof).orElseGet(() -> {
-            RoofLine left = bay.setOut().main(Side.LEFT).roof();
-            RoofLine right = bay.setOut().main(Side.RIGHT).roof();
-            return left.heightAt(x) <= right.heightAt(x) ? left : right;
-        });
-    }
-
-    /** The rafter's underside over a place of an end wall. */
-    private double under(double u) {
-        Vec3 at = bay.face().toWorld(u, 0, 0);
-        RoofLine roof = roof(at.x());
-        return roof.heightAt(at.x()) - roof.plumb(rafterDepth());
-    }
-
-    private double rafterDepth() {
-        if (bay.face().leanTo().isPresent()) {
-            return bay.face()
-                    .leanTo()
-                    .get()
-                    .rafter(bay.definition(), bay.frame())
-                    .depth();
-        }
-        return Stream.of(Side.values())
-                .mapToDouble(
-                        side -> bay.definition().rafterAt(bay.frame(), side).depth())
-                .max()
-                .orElseThrow();
     }
 
     /** In a side wall the lowest of the roof's steel plane over the upright. */

@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
@@ -9,6 +10,7 @@ import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
@@ -69,5 +71,54 @@ record WallBay(Definition definition, SetOut setOut, WallCover cover, WallPosts 
         }
         double left = setOut.main(Side.LEFT).roof().heightAt(at.x());
         return Math.min(left, setOut.main(Side.RIGHT).roof().heightAt(at.x()));
+    }
+
+    /** The roof line over a place across the span. */
+    RoofLine roof(double x) {
+        RoofLine left = setOut.main(Side.LEFT).roof();
+        RoofLine right = setOut.main(Side.RIGHT).roof();
+        return face().leanTo().map(ColumnLine::roof).orElse(left.heightAt(x) <= right.heightAt(x) ? left : right);
+    }
+
+    /** The rafter's underside over a place of an end wall. */
+    double underRafter(double u) {
+        Vec3 at = face().toWorld(u, 0, 0);
+        RoofLine roof = roof(at.x());
+        return roof.heightAt(at.x()) - roof.plumb(rafterDepth());
+    }
+
+    private double rafterDepth() {
+        if (face().leanTo().isPresent()) {
+            return face().leanTo().get().rafter(definition, frame()).depth();
+        }
+        return Math.max(
+                definition.rafterAt(frame(), Side.LEFT).depth(),
+                definition.rafterAt(frame(), Side.RIGHT).depth());
+    }
+
+    /** Whether the end rafters or their plates reach out past the string line of an end wall. */
+    boolean rafterStandsOut() {
+        ColumnLine line = face().leanTo().orElseGet(() -> setOut.main(Side.LEFT));
+        double half = Math.max(
+                        line.rafter(definition, frame()).width(),
+                        definition.rafterAt(frame(), Side.RIGHT).width())
+                / 2;
+        boolean plates = definition.shape().kneeJoint() == KneeJoint.BUTTED
+                || face().leanTo().isPresent();
+        double middle = setOut.rafterMiddle(definition, line, frame());
+        double room = Math.abs(middle - face().axes().origin().y());
+        return half + (plates ? PlateRoom.WELD + 5 : 0) > room;
+    }
+
+    /** How high rows of a side wall may reach: to the roof's steel plane, or so far below the rafters. */
+    double sideTop(double clear, boolean belowRafters) {
+        ColumnLine line = face().leanTo().orElseGet(() -> setOut.main(side()));
+        double inside =
+                line.x() + line.inward() * line.column(definition, frame()).depth();
+        double lowest = Math.min(line.eaveHeight(), line.roof().heightAt(inside));
+        double rafter = Math.max(
+                line.rafter(definition, frame()).depth(),
+                line.rafter(definition, frame() + 1).depth());
+        return belowRafters ? lowest - line.roof().plumb(rafter) - clear : line.eaveHeight();
     }
 }

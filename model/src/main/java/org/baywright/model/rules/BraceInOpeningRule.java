@@ -1,8 +1,9 @@
 package org.baywright.model.rules;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.baywright.model.setout.BracedBays;
 import org.baywright.model.setout.WallFace;
 
@@ -10,31 +11,31 @@ import org.baywright.model.setout.WallFace;
 final class BraceInOpeningRule implements Rule {
     @Override
     public void check(Asked asked) {
-        if (asked.clad()) {
-            asked.walls().stream().filter(f -> !f.wall().isEnd()).forEach(face -> check(asked, face));
-        }
-    }
-
-    private static void check(Asked asked, WallFace face) {
-        BracedBays braced = BracedBays.of(asked.definition(), face, asked.openings());
-        String moved = braced.used().entrySet().stream()
-                .filter(e -> !e.getValue().equals(Optional.of(e.getKey())))
-                .map(e -> told(e.getKey(), e.getValue()))
-                .collect(Collectors.joining("; "));
+        List<String> moved = asked.clad()
+                ? asked.walls().stream()
+                        .filter(f -> !f.wall().isEnd())
+                        .flatMap(face -> moved(asked, face))
+                        .toList()
+                : List.of();
         if (!moved.isEmpty()) {
             asked.advice(
                     "brace-at-opening",
                     "bracing.bays",
-                    "an opening of the " + name(face) + " takes a braced bay: " + moved,
-                    braced.bays().isEmpty()
-                            ? "free a bay of this wall, or have the engineer brace it as a portal"
-                            : "ask the engineer whether that will do; the roof is braced as bracing.bays says");
+                    "braces do not cross openings: " + String.join("; ", moved),
+                    "choose other bays, move the openings, or ask the engineer; the roof is braced where"
+                            + " bracing.bays says");
         }
+    }
+
+    private static Stream<String> moved(Asked asked, WallFace face) {
+        return BracedBays.of(asked.definition(), face, asked.openings()).used().entrySet().stream()
+                .filter(e -> !e.getValue().equals(Optional.of(e.getKey())))
+                .map(e -> "in the " + name(face) + " " + told(e.getKey(), e.getValue()));
     }
 
     private static String told(int asked, Optional<Integer> used) {
         return used.map(bay -> "bay " + bay + " is braced in place of bay " + asked)
-                .orElse("bay " + asked + " is not braced, and no other bay is free");
+                .orElse("neither bay " + asked + " nor any other is free to be braced");
     }
 
     private static String name(WallFace face) {

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
+import org.baywright.model.definition.KneeJoint;
+import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
 
 /**
  * The heights of the girts of a sheeted bay.
@@ -52,6 +55,32 @@ public record GirtRows(WallCover cover, List<Double> at) {
         return new GirtRows(
                 cover,
                 rows.stream().filter(r -> r <= high - UNDER_ROOF || r == low).toList());
+    }
+
+    /** A row goes under the plates on top of the columns, which stand out past the string line. */
+    private static double clearOfCaps(Definition definition, SetOut setOut, WallCover cover, double row) {
+        double height = height(definition.envelope().walls().girts());
+        double at = row;
+        List<ColumnLine> lines = cover.face().wall().isEnd()
+                ? setOut.columnLines()
+                : List.of(cover.face().leanTo().orElseGet(() -> setOut.main(side(cover))));
+        for (ColumnLine line : lines) {
+            boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
+            double rafter =
+                    butted ? 0 : line.rafter(definition, line.firstFrame()).depth();
+            double across = line.column(definition, line.firstFrame()).depth() + 2 * PLATE;
+            double fall = across * Math.abs(line.roof().rise());
+            double top = line.heightBelowRoof(rafter) + fall;
+            double low = top - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
+            if (at + PLATE > low && at - height < top) {
+                at = low - PLATE;
+            }
+        }
+        return at;
+    }
+
+    private static Side side(WallCover cover) {
+        return cover.face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT;
     }
 
     /** What a row takes of the wall's height. */

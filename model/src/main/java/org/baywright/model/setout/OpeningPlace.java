@@ -57,6 +57,16 @@ public record OpeningPlace(
                 number, opening, face, bay, left, left + size.width(), size.sill(), size.sill() + size.height());
     }
 
+    /** Its tag on drawings and schedules: the letter of what closes it and its number, such as {@code D1}. */
+    public String tag() {
+        return switch (opening.type()) {
+                    case WINDOW -> "W";
+                    case OPEN -> "O";
+                    case ROLLER_DOOR, SLIDING_DOOR, DOOR -> "D";
+                }
+                + number;
+    }
+
     /** Clear width. */
     public double width() {
         return right - left;

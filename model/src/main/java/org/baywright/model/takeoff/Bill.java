@@ -17,21 +17,37 @@ public record Bill(List<BillLine> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** The bill of a building. */
+    /** The bill of a building; that of a bare frame is its steel and anchors alone. */
     public static Bill of(Building building) {
-        return of(building.shed());
+        Shed shed = building.shed();
+        List<BillLine> lines = new ArrayList<>(of(shed).lines());
+        if (shed.definition().envelope().isFull()) {
+            lines.addAll(SheetOrder.lines(building));
+            lines.addAll(FlashingOrder.lines(building));
+            lines.addAll(RoofWaterOrder.lines(building));
+            lines.addAll(ScrewOrder.lines(building));
+            lines.addAll(SealOrder.lines(building));
+            lines.addAll(BoltOrder.lines(shed));
+            lines.addAll(OpeningOrder.lines(shed));
+            lines.addAll(InsulationOrder.lines(building));
+            lines.addAll(ConcreteOrder.lines(shed));
+            lines.addAll(ConsumablesOrder.lines(shed));
+        }
+        return new Bill(lines);
     }
 
-    /** The bill of a shed. */
+    /** The bill of a shed's steel and anchors. */
     public static Bill of(Shed shed) {
-        List<Part> members =
-                shed.parts().stream().filter(p -> p.kind().isMember()).toList();
+        List<Part> members = shed.parts().stream()
+                .filter(p -> p.kind().isMember() && !RowOrder.isRolled(p))
+                .toList();
         List<BillLine> lines = new ArrayList<>(SteelOrder.lines(members));
         members.forEach(p -> lines.add(piece(BillGroup.PIECES, p, p.kind().label())));
         shed.parts().stream()
                 .filter(p -> !p.kind().isMember())
                 .forEach(p -> lines.add(piece(BillGroup.PLATES, p, p.kind().label() + holes(p))));
         lines.addAll(AnchorOrder.lines(shed));
+        lines.addAll(RowOrder.lines(shed.parts()));
         return new Bill(lines);
     }
 
@@ -42,10 +58,12 @@ public record Bill(List<BillLine> lines) {
     }
 
     private static String holes(Part part) {
-        return part.holes().isEmpty()
-                ? ""
-                : ", " + part.holes().size() + " holes "
-                        + Math.round(part.holes().get(0).diameter()) + " at " + part.holeGauges();
+        if (part.holes().isEmpty()) {
+            return "";
+        }
+        int n = part.holes().size();
+        String size = " " + Math.round(part.holes().get(0).diameter());
+        return ", " + (n == 1 ? "1 hole" + size : n + " holes" + size + " at " + part.holeGauges());
     }
 
     /** The lines of one group. */
@@ -53,9 +71,14 @@ public record Bill(List<BillLine> lines) {
         return lines.stream().filter(l -> l.group() == group).toList();
     }
 
-    /** Mass of the finished steel: pieces and plates, as modelled. */
+    /** Mass of the finished steel: members and plates, as modelled. */
     public double steelMassKg() {
-        return mass(BillGroup.PIECES) + mass(BillGroup.PLATES);
+        return memberMassKg() + mass(BillGroup.PLATES);
+    }
+
+    /** Mass of all lengths of section, cut from stock or rolled to length. */
+    public double memberMassKg() {
+        return mass(BillGroup.PIECES) + mass(BillGroup.ROWS);
     }
 
     /** Mass of one group. */

@@ -29,7 +29,21 @@ public record Summary(Map<String, Number> figures) {
 
     /** The figures of a building. */
     public static Summary of(Building building) {
-        return of(building.shed());
+        Map<String, Number> figures = new LinkedHashMap<>(of(building.shed()).figures);
+        if (building.shed().definition().envelope().isFull()) {
+            EnvelopeFigures.of(building)
+                    .forEach((name, value) ->
+                            figures.put(name, value instanceof Integer ? value : rounded(value.doubleValue(), 3)));
+        }
+        return new Summary(figures);
+    }
+
+    /** The same figures with what the building costs, and how many lines of its bill have no price. */
+    public Summary with(Costs costs) {
+        Map<String, Number> all = new LinkedHashMap<>(figures);
+        all.put("totalCost", costs.total());
+        all.put("unpricedItems", costs.unpriced().size());
+        return new Summary(all);
     }
 
     /** The figures of a shed. */
@@ -124,7 +138,7 @@ public record Summary(Map<String, Number> figures) {
         to.put("basePlates", shed.count(PartKind.BASE_PLATE));
         int anchors = shed.anchorHoles().size();
         to.put("anchors", anchors);
-        to.put("anchorDrillingM", rounded(anchors * shed.definition().anchor().embedment() / 1000, 3));
+        to.put("anchorDrillingM", rounded(Adhesive.of(shed).drillingM(), 3));
     }
 
     private static void masses(Shed shed, Map<String, Number> to) {

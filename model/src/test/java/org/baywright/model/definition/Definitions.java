@@ -36,7 +36,7 @@ public final class Definitions {
     private static final List<String> HEAVIER_COLUMNS = List.of("SHS 150x150x9", "RHS 200x100x6", "200UB29.8");
     private static final List<String> HEAVIER_RAFTERS = List.of("RHS 250x150x8", "310UB46.2");
     /** The deepest rafter above at the steepest pitch below, with its cap and some room, plumb. */
-    private static final int CLEAR_OF_COLUMN_TOP = 400;
+    private static final int CLEAR_OF_COLUMN_TOP = 500;
 
     private Definitions() {}
 
@@ -58,7 +58,12 @@ public final class Definitions {
         return texts().map(Definitions::of);
     }
 
-    /** The same as text. */
+    /** Random valid definitions with everything on the frame: {@link Envelopes} on the frames of {@link #valid}. */
+    public static Arbitrary<Definition> clad() {
+        return texts().flatMap(Envelopes::on).map(Definitions::of);
+    }
+
+    /** The same as text, of the bare frame. */
     public static Arbitrary<String> texts() {
         Arbitrary<RoofShape> roofs = Arbitraries.of(RoofShape.class);
         return Arbitraries.integers()
@@ -69,7 +74,16 @@ public final class Definitions {
 
     private static Arbitrary<String> texts(int bays, RoofShape roof) {
         return Combinators.combine(main(bays, roof), leanTos(bays), steel(), heavier(bays, roof), plates())
-                .as((main, leanTos, steel, heavier, plates) -> main + leanTos + steel + heavier + plates);
+                .as((main, leanTos, steel, heavier, plates) -> main + leanTos + steel + heavier + plates)
+                .flatMap(Definitions::overhanging);
+    }
+
+    /** A rafter that ends at its column, or a seated one that passes it where no lean-to is in the way. */
+    private static Arbitrary<String> overhanging(String text) {
+        boolean may = text.contains("kneeJoint: seated") && text.contains("leanTos: []");
+        return may
+                ? Arbitraries.of(0, 0, 150, 300, 600).map(o -> text + "rafterOverhang: " + o + "\n")
+                : Arbitraries.just(text);
     }
 
     private static Arbitrary<String> main(int bays, RoofShape roof) {
@@ -78,7 +92,7 @@ public final class Definitions {
                         Arbitraries.integers().between(60, gable ? 200 : 120),
                         spacing(bays),
                         Arbitraries.integers().between(37, 60),
-                        Arbitraries.integers().between(0, gable ? 50 : 30),
+                        Arbitraries.integers().between(0, gable ? 90 : 30),
                         Arbitraries.of(KneeJoint.class))
                 .as((span, spacing, eave, pitch, knee) -> "span: " + span * 100 + "\nbays: " + bays + "\nbaySpacing: "
                         + spacing + "\neaveHeight: " + eave * 100 + "\nroofPitch: " + pitch / 2.0 + "\nroofShape: "

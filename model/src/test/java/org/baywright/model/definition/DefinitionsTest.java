@@ -20,6 +20,39 @@ class DefinitionsTest {
         return Definitions.valid();
     }
 
+    @Provide
+    Arbitrary<Definition> clad() {
+        return Definitions.clad();
+    }
+
+    @Property(tries = 200)
+    void theCladOnesBreakNoRuleEither(@ForAll("clad") Definition d) {
+        theyBreakNoRule(d);
+    }
+
+    @Property(tries = 200)
+    void theCladOnesHaveEverything(@ForAll("clad") Definition d) {
+        Envelope e = d.envelope();
+        assertTrue(e.isFull());
+        covers("openings", e.openings().isEmpty() ? "none" : "some", "none", "some");
+        covers("flush", e.walls().girts().flush(), true, false);
+        covers("lean-to walls", e.sheeting().leanToWalls(), true, false);
+        covers("beam", e.liftingBeam().isPresent(), true, false);
+        covers("site", d.ground().site().isPresent(), true, false);
+        covers("overhang", d.plates().rafterOverhang() > 0, true, false);
+        for (Opening.Type type : Opening.Type.values()) {
+            covers(type.label(), e.openings().stream().anyMatch(o -> o.type() == type), true, false);
+        }
+        covers("in a lean-to", e.openings().stream().anyMatch(o -> o.leanTo().isPresent()), true, false);
+    }
+
+    private static <T> void covers(String what, T value, T one, T other) {
+        Statistics.label(what).collect(value).coverage(c -> {
+            c.check(one).percentage(p -> p > 3);
+            c.check(other).percentage(p -> p > 3);
+        });
+    }
+
     @Property(tries = 300)
     void theyBreakNoRule(@ForAll("valid") Definition d) {
         List<Problem> errors = ShedRules.check(d, Where::whole).stream()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -76,7 +77,20 @@ final class WallSheds {
         return Combinators.combine(Definitions.valid(), walls, seeds)
                 .as((d, w, s) -> with(d, w, openings(with(d, w, List.of()), s)))
                 .filter(d -> d.shape().bays() <= 4)
+                .filter(WallSheds::girtsFit)
                 .filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
+    }
+
+    /** Flush girts are no deeper than the steel they stand between. */
+    private static boolean girtsFit(Definition d) {
+        double depth = d.envelope().walls().girts().member().depth();
+        return !d.envelope().walls().girts().flush()
+                || Stream.of(
+                                d.steel().column(),
+                                d.steel().leanToColumn(),
+                                d.steel().rafter(),
+                                d.steel().leanToRafter())
+                        .allMatch(m -> depth <= Math.min(m.width(), m.depth()));
     }
 
     private static List<Opening> openings(Definition d, List<Integer> seeds) {

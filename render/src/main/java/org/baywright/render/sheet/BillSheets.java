@@ -49,7 +49,7 @@ final class BillSheets {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.heading("Members"));
         group(shed, true, rows);
-        rows.add(total("Members", shed, true, bill.mass(BillGroup.PIECES)));
+        rows.add(total("Members", shed, true, bill.memberMassKg()));
         rows.add(Row.heading("Plates"));
         group(shed, false, rows);
         rows.add(total("Plates", shed, false, bill.mass(BillGroup.PLATES)));

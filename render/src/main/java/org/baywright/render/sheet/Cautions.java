@@ -20,6 +20,8 @@ final class Cautions {
             "This set is a draft for discussion, council submission and pricing. It is not a design: sections, plates,"
                     + " anchors and welds are starting values until a licensed structural engineer has set them for the"
                     + " site.",
+            "Design basis (wind region, terrain, importance, soil, openings counted as open): left blank for the engineer:"
+                    + " ........................................................",
             "Local codes, consent conditions and the engineer's documents prevail over these sheets. Do not build or"
                     + " buy before consent.",
             "Eave height is measured from finished floor to the top of rafter steel, projected to the outside face of"
@@ -31,12 +33,22 @@ final class Cautions {
             WELDS,
             "Lifting: know the mass, use rated gear, keep people from under the load, stop in wind. Brace and guy from"
                     + " the first frame; do not release a column before its anchors are cured and tight.",
-            "Height: edge protection or lifting platform; no walking on unfixed sheets.",
+            "Height: edge protection, safety mesh or lifting platform. Nobody walks on unfixed sheets, on translucent sheets"
+                    + " or on gutters, and nobody works on the roof in wind or wet.",
             "Drilling concrete makes silica dust: use on-tool extraction and a respirator, never sweep dry. Locate"
                     + " reinforcement and buried services first.",
             "Welding: ventilate, keep a fire watch, strip zinc before welding. Never galvanise a sealed hollow"
                     + " section: vent and drain it.",
             "Keep clear of overhead lines. Electrical work and earthing by a licensed electrician.");
+
+    /** On the cover of a building that is closed, after the others. */
+    static final List<String> ENVELOPE = List.of(
+            "Sheets: carry and fix from the lee side, tie down part-used packs every evening, no packs on purlins without"
+                    + " their bridging. Wear gloves: edges cut.",
+            "Bracing is tension only and needs its opposite: fit both, and keep temporary bracing and guys until roof and"
+                    + " wall bracing are tight. Never take a brace out for a door.",
+            "Sheet screws, washers, gutters and flashings of like metals; no lead, bare copper or treated timber against"
+                    + " coated steel. Check existing roofs for asbestos before joining a lean-to.");
 
     /** Beside a section. */
     static final List<String> FRAME = List.of(
@@ -47,6 +59,16 @@ final class Cautions {
                     + " nobody under the load; stop in wind.",
             "Brace and guy each frame before it is let go; anchors cured and tight first.");
 
+    /** Beside details of eaves, ridge and cleats. */
+    static final List<String> DETAILS = List.of(
+            "Cleats, bolts and flashings are starting values, not a design: the engineer and the sheet maker's manual"
+                    + " govern.",
+            "Bolts of rows and braces: one a hole, snug, unless the engineer shows otherwise. Cleats shop welded.",
+            "Sheets are cut along their ribs: lower line the pan, upper line the crest. Sheets, flashings and gutters are"
+                    + " drawn as if of no thickness.",
+            "Turn up the pans at the ridge, close ribs with foam under ridge and apron, seal every flashing lap.",
+            "Work at the roof edge only behind edge protection or from a lifting platform.");
+
     /** On the order. */
     static final String ORDER =
             "Quantities are taken from the model and are for the buyer to verify. Order only from certified drawings."
@@ -54,15 +76,26 @@ final class Cautions {
 
     /** Under the order's tables. */
     static final List<String> ON_ORDERING = List.of(
-            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, and spare anchors. Order"
-                    + " is both together.",
+            "Net is what the model holds. Allowance is saw cuts, end trims and off-cuts of bars, laps, spares and"
+                    + " rounding up to what is sold. Order is both together.",
             "Bars come at mill length and are cut by the fabricator. Bars of other lengths in stock may cut with less"
                     + " waste: ask before changing.",
             "Plates are priced as cut and drilled; confirm hole sizes with the anchor product chosen.",
             "Finish before fabrication, and whether to galvanise or paint afterwards, is the buyer's choice. A hollow"
                     + " section to be galvanised needs vent and drain holes.",
-            "Adhesive, bolts, welding consumables and coatings are not in this order.",
             "Bundles are heavy: state the mass of each lift, unload with rated gear, keep people from under the load.");
+
+    /** Under the order of a bare frame. */
+    static final List<String> BARE_ORDER =
+            List.of("Adhesive, bolts, welding consumables and coatings are not in this order.");
+
+    /** Under the order of a whole building. */
+    static final List<String> FULL_ORDER = List.of(
+            "Sheets: measure the steel before the sheets are rolled; keep packs within the crane's limit, say which side"
+                    + " is laid first; no packs on purlins without bridging.",
+            "Screws, bolts, mesh and concrete strengths are starting values: the maker's wind tables and the engineer"
+                    + " govern. Doors and windows need the engineer's wind rating.",
+            "Read the safety data sheets of adhesive, paint and sealant before use; wear gloves and eye protection.");
 
     private Cautions() {}
 }

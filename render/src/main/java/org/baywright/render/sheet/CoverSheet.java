@@ -88,7 +88,7 @@ final class CoverSheet {
     /** Notes in two even columns along the foot; returns where the space above them begins. */
     private double notes() {
         double width = (leftEnd - room.getMinX() - GAP) / 2;
-        Notes all = Notes.of(Paragraph.numbered(Cautions.COVER), width);
+        Notes all = Notes.of(Paragraph.numbered(words()), width);
         double height = all.height() / 2;
         while (all.columns(height).size() > 2) {
             height += 1;
@@ -102,6 +102,15 @@ final class CoverSheet {
         double title = top + 3;
         text("NOTES AND CAUTIONS", title, SUBTITLE, Face.BOLD);
         return title + Lettering.ascent(SUBTITLE, Face.BOLD) + GAP;
+    }
+
+    private List<String> words() {
+        List<String> words = new ArrayList<>(Cautions.COVER);
+        words.add(1, Materials.words(shed.definition()));
+        if (shed.definition().envelope().isFull()) {
+            words.addAll(Cautions.ENVELOPE);
+        }
+        return words;
     }
 
     private void view(Envelope space) {

@@ -12,30 +12,57 @@ import org.baywright.model.takeoff.Bill;
 public final class DrawingSet {
     private DrawingSet() {}
 
-    /** The set for council and engineer. */
+    /** All the drawings. */
     public static SheetSet of(Building building, Bill bill) {
-        Project project = building.shed().definition().project();
-        return new SheetSet(
-                project.name() + ": drawings",
-                project.drawnBy(),
-                "Draft drawings, not for construction until certified",
-                Framing.framed(project, drafts(building, bill)));
+        return of(building, bill, SetScope.ALL);
     }
 
-    /** The sheets before framing, with every dimension they print. */
+    /** The drawings of one set. */
+    public static SheetSet of(Building building, Bill bill, SetScope scope) {
+        Project project = building.shed().definition().project();
+        return new SheetSet(
+                project.name() + (scope == SetScope.COUNCIL ? ": council drawings" : ": drawings"),
+                project.drawnBy(),
+                "Draft drawings, not for construction until certified",
+                Framing.framed(project, drafts(building, bill, scope)));
+    }
+
+    /** All sheets before framing, with every dimension they print. */
     static List<Draft> drafts(Building building, Bill bill) {
+        return drafts(building, bill, SetScope.ALL);
+    }
+
+    /** The sheets of one set before framing. */
+    static List<Draft> drafts(Building building, Bill bill, SetScope scope) {
         Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
+        drafts.addAll(SiteSheet.of(shed));
         drafts.addAll(PlanSheet.of(shed));
         drafts.addAll(ElevationSheets.of(shed));
         drafts.addAll(SectionSheets.of(shed));
         drafts.addAll(BaseSheet.of(shed));
-        drafts.addAll(FramingSet.of(building));
+        drafts.addAll(FramingSet.of(building, scope));
+        drafts.addAll(DetailSheets.of(building));
+        if (scope == SetScope.ALL) {
+            drafts.addAll(FlashingSheets.of(building, next(drafts, "S7.")));
+        }
         drafts.addAll(BillSheets.of(shed, bill));
+        drafts.addAll(OpeningSchedule.of(shed, next(drafts, "S8.")));
         // Joints come with their sections but are numbered, and so bound, after the set-out.
         drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));
         // The cover lists the others, so it comes last here and first in the set.
         drafts.add(0, CoverSheet.of(shed, drafts));
         return drafts;
+    }
+
+    /** The number after the highest of a series. */
+    private static int next(List<Draft> drafts, String series) {
+        return 1
+                + drafts.stream()
+                        .map(Draft::number)
+                        .filter(n -> n.startsWith(series))
+                        .mapToInt(n -> Integer.parseInt(n.substring(series.length())))
+                        .max()
+                        .orElse(0);
     }
 }

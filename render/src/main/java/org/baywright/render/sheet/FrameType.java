@@ -35,12 +35,17 @@ record FrameType(int number, List<Integer> frames) {
 
     private static Map<Integer, List<String>> makeUps(Shed shed) {
         Map<Integer, List<String>> makeUps = new TreeMap<>();
-        for (Part part : shed.parts()) {
+        for (Part part : shed.parts().stream().filter(FrameType::makesFrame).toList()) {
             for (Place place : part.places()) {
                 makeUps.computeIfAbsent(place.frame(), f -> new ArrayList<>()).add(part.mark() + place.side());
             }
         }
         return makeUps;
+    }
+
+    /** Rows, cleats and bracing go on frames of every type; they do not make one. */
+    private static boolean makesFrame(Part part) {
+        return part.kind().isOfFrame();
     }
 
     /** The frame that is drawn. */

@@ -32,6 +32,13 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
         return new FrameView(shed, frame, HiddenLines.visible(Steelwork.frame(shed, frame), FRONT));
     }
 
+    /** The same frame, bare: columns, rafters, plates, and what carries a lifting beam. */
+    FrameView bare() {
+        List<Item> steel = Steelwork.items(
+                shed, (part, place) -> place.frame() == frame && part.kind().isOfFrame());
+        return new FrameView(shed, frame, HiddenLines.visible(steel, FRONT));
+    }
+
     List<Item> items() {
         return Steelwork.frame(shed, frame);
     }

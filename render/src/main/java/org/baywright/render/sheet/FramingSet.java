@@ -9,13 +9,21 @@ import org.baywright.model.parts.Shed;
 final class FramingSet {
     private FramingSet() {}
 
+    /** All of it. */
     static List<Draft> of(Building building) {
+        return of(building, SetScope.ALL);
+    }
+
+    /** What one set has of it; a council wants no schedule of every row's holes. */
+    static List<Draft> of(Building building, SetScope scope) {
         Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
         if (shed.definition().envelope().isFull()) {
             drafts.addAll(RoofFramingPlan.of(shed));
             drafts.addAll(RoofSheetingPlan.of(building));
             drafts.addAll(FramingElevations.of(shed));
+        }
+        if (shed.definition().envelope().isFull() && scope == SetScope.ALL) {
             drafts.addAll(RowSchedule.of(shed));
         }
         List<Draft> numbered = new ArrayList<>();

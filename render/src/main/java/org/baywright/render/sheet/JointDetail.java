@@ -32,7 +32,7 @@ final class JointDetail {
     }
 
     static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell) {
-        new JointDetail(frame.shed(), frame, joint).draw(sheet, cell);
+        new JointDetail(frame.shed(), frame.bare(), joint).draw(sheet, cell);
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {

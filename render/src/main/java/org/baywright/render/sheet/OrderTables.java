@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -47,8 +49,11 @@ final class OrderTables {
     /** What is cut from the bars, for the saw: nothing here is bought again. */
     static Table cuts(Shed shed, Bill bill) {
         List<Row> rows = new ArrayList<>();
+        Set<String> marks = bill.lines(BillGroup.PIECES).stream()
+                .flatMap(l -> l.item().marks().stream())
+                .collect(Collectors.toSet());
         shed.parts().stream()
-                .filter(p -> p.kind().isMember())
+                .filter(p -> marks.contains(p.mark()))
                 .map(OrderTables::cut)
                 .forEach(rows::add);
         int pieces = bill.lines(BillGroup.PIECES).stream()
@@ -130,6 +135,60 @@ final class OrderTables {
                 Column.numbers("Order, no."));
     }
 
+    /** Rows and sheets: how many at what length, by mark, with their metres and mass. */
+    static Table lengths(Bill bill, BillGroup group) {
+        List<Row> rows = new ArrayList<>();
+        for (BillLine line : bill.lines(group)) {
+            rows.add(weighed(
+                    line,
+                    line.item().description(),
+                    Figure.length(line.item().lengthMm()),
+                    line.item().note(),
+                    marks(line)));
+        }
+        rows.add(total(bill, group, group.shortTitle(), 4));
+        return table(
+                rows,
+                Column.numbers("Qty"),
+                Column.words(group == BillGroup.ROWS ? "Section" : "Profile"),
+                Column.words(group == BillGroup.ROWS ? "Grade and standard" : "Base metal and colour"),
+                Column.numbers("@ length, mm"),
+                Column.words("Use and punching"),
+                Column.words("Mark"),
+                Column.numbers("Net, m"),
+                Column.numbers("Allowance, m"),
+                Column.numbers("Order, m"),
+                Column.numbers("Order mass, kg"));
+    }
+
+    /** Everything else: each line in its own unit, with what it is counted from. */
+    static Table articles(Bill bill, BillGroup group) {
+        List<Row> rows = new ArrayList<>();
+        for (BillLine line : bill.lines(group)) {
+            double length = line.item().lengthMm();
+            List<String> cells = cells(
+                    line,
+                    line.item().description(),
+                    length > 0 ? Figure.length(length) : "",
+                    line.item().note(),
+                    marks(line));
+            cells.add(line.unit().symbol());
+            rows.add(new Row(cells, Row.Kind.BODY));
+        }
+        return table(
+                rows,
+                Column.numbers("Qty"),
+                Column.words("Article"),
+                Column.words("Grade and finish"),
+                Column.numbers("Length, mm"),
+                Column.words("Processing and use"),
+                Column.words("Counted from"),
+                Column.numbers("Net"),
+                Column.numbers("Allowance"),
+                Column.numbers("Order"),
+                Column.words("Unit"));
+    }
+
     /** A line of the order: how many of what, in what grade, the cells between, and net, allowance and order. */
     private static List<String> cells(BillLine line, String what, String... between) {
         List<String> cells = new ArrayList<>(
@@ -176,14 +235,6 @@ final class OrderTables {
     }
 
     private static String amount(BillLine.Unit unit, double amount) {
-        return unit == BillLine.Unit.METRES ? metres(amount) : count(amount);
-    }
-
-    private static String metres(double metres) {
-        return String.format(Locale.ROOT, "%.2f", metres);
-    }
-
-    private static String count(double count) {
-        return String.valueOf(Math.round(count));
+        return String.format(Locale.ROOT, "%." + unit.decimals() + "f", amount);
     }
 }

@@ -45,6 +45,11 @@ final class SheetBuilder {
         field.drawn(more);
     }
 
+    /** Paper that no label may take. */
+    void keepClear(Envelope paper) {
+        field.obstacle(paper);
+    }
+
     Draft build() {
         List<Mark> all = new ArrayList<>(marks);
         List<Dimension> dimensions = new ArrayList<>();

@@ -81,8 +81,13 @@ final class SheetFlow {
 
     /** The sheets as drafts, numbered on from one after the letters of the series. */
     List<Draft> drafts(String series, String title) {
+        return drafts(series, 1, title);
+    }
+
+    /** The sheets as drafts, numbered on from a number after the letters of the series. */
+    List<Draft> drafts(String series, int first, String title) {
         return IntStream.range(0, sheets.size())
-                .mapToObj(i -> new Draft(series + (i + 1), title, "none", sheets.get(i), List.of()))
+                .mapToObj(i -> new Draft(series + (first + i), title, "none", sheets.get(i), List.of()))
                 .toList();
     }
 }

@@ -197,7 +197,13 @@ class CoverAndListsTest {
                 kg(bill.mass(BillGroup.PLATES)),
                 last(totals(OrderTables.plates(bill)).get(0)));
         assertEquals(
-                kg(members), last(totals(OrderTables.cuts(shed.shed(), bill)).get(0)));
+                kg(bill.mass(BillGroup.PIECES)),
+                last(totals(OrderTables.cuts(shed.shed(), bill)).get(0)));
+        double rolled = bill.lines(BillGroup.ROWS).isEmpty()
+                ? 0
+                : Double.parseDouble(
+                        last(totals(OrderTables.lengths(bill, BillGroup.ROWS)).get(0)));
+        assertEquals(members, bill.mass(BillGroup.PIECES) + rolled, 0.06);
         assertEquals(3, body(OrderTables.anchors(bill)).size());
     }
 

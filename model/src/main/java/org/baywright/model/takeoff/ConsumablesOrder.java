@@ -1,0 +1,134 @@
+package org.baywright.model.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Shed;
+
+/** Adhesive and what it is put in with, electrodes, primer and touch-up zinc. */
+final class ConsumablesOrder {
+    private static final BillGroup GROUP = BillGroup.CONSUMABLES;
+
+    /** New nozzles after pauses. Common practice, no source. */
+    private static final int SPARE_NOZZLES = 2;
+
+    /** A brush is worn after so many holes. Common practice, no source. */
+    private static final int HOLES_A_BRUSH = 50;
+
+    /** Packs of electrodes and tins of paint. Common practice, no source. */
+    private static final double ELECTRODE_PACK_KG = 5;
+
+    private static final double TIN_L = 4;
+
+    /** Cold zinc for one metre of weld or site damage on galvanised rows: half a cubic centimetre to the centimetre. */
+    private static final double ZINC_L_PER_M = 0.005;
+
+    private static final double ZINC_TIN_L = 0.5;
+
+    private ConsumablesOrder() {}
+
+    static List<BillLine> lines(Shed shed) {
+        List<BillLine> lines = new ArrayList<>();
+        Adhesive adhesive = Adhesive.of(shed);
+        if (adhesive.holes() > 0) {
+            lines.addAll(adhesive(shed, adhesive));
+        }
+        Welds welds = Welds.of(shed);
+        double kg = welds.electrodeKg();
+        if (kg > 0) {
+            int packs = Packs.holding(kg, ELECTRODE_PACK_KG);
+            lines.add(BillLine.measured(
+                    GROUP,
+                    BillItem.of(
+                            "electrode E4918 3.2 mm",
+                            "low hydrogen, AS/NZS 4855, or as engineer",
+                            kinds(shed, false),
+                            "packs of 5 kg, sealed; " + tenth(welds.sixM()) + " m of 6 mm and " + tenth(welds.fiveM())
+                                    + " m of 5 mm fillet"),
+                    packs,
+                    BillLine.Unit.KILOGRAMS,
+                    kg,
+                    packs * ELECTRODE_PACK_KG));
+        }
+        lines.addAll(coatings(shed, welds));
+        return lines;
+    }
+
+    private static List<BillLine> adhesive(Shed shed, Adhesive adhesive) {
+        List<String> plates =
+                shed.parts(PartKind.BASE_PLATE).stream().map(Part::mark).toList();
+        int used = adhesive.cartridgesUsed();
+        int brushes = Math.max(1, Packs.holding(adhesive.holes(), HOLES_A_BRUSH));
+        String fill = adhesive.holes() + " holes " + Math.round(adhesive.holeDiameter()) + " x "
+                + Math.round(adhesive.depth()) + ", two thirds full; check the expiry";
+        return List.of(
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of("adhesive cartridge 500 mL", "anchor adhesive, product as engineer", plates, fill),
+                        used,
+                        adhesive.cartridges()),
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of("mixing nozzle", "to suit the cartridge", plates, "one a cartridge, two spare"),
+                        used,
+                        adhesive.cartridges() + SPARE_NOZZLES),
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of(
+                                "cleaning brush " + Math.round(adhesive.holeDiameter()) + " mm",
+                                "steel wire",
+                                plates,
+                                "one to 50 holes and one spare"),
+                        brushes,
+                        brushes + 1));
+    }
+
+    private static List<BillLine> coatings(Shed shed, Welds welds) {
+        Paint paint = Paint.of(shed);
+        double zinc = (welds.sixM() + welds.fiveM()) * ZINC_L_PER_M;
+        int tins = Packs.holding(paint.litres(), TIN_L);
+        int zincTins = Math.max(1, Packs.holding(zinc, ZINC_TIN_L));
+        List<BillLine> lines = new ArrayList<>();
+        if (tins > 0) {
+            lines.add(BillLine.measured(
+                    GROUP,
+                    BillItem.of(
+                            "zinc phosphate primer",
+                            "75 micron dry, one coat by brush",
+                            kinds(shed, true),
+                            "tins of 4 L; " + tenth(paint.areaM2()) + " m2; none when it is galvanised after welding"),
+                    tins,
+                    BillLine.Unit.LITRES,
+                    paint.litres(),
+                    tins * TIN_L));
+        }
+        if (shed.parts().stream().anyMatch(RowOrder::isRolled)) {
+            lines.add(BillLine.measured(
+                    GROUP,
+                    BillItem.of(
+                            "cold zinc paint",
+                            "92 % zinc in the dry film",
+                            kinds(shed, false),
+                            "tins of 0.5 L; welds and cut or scratched zinc"),
+                    zincTins,
+                    BillLine.Unit.LITRES,
+                    zinc,
+                    zincTins * ZINC_TIN_L));
+        }
+        return lines;
+    }
+
+    /** The kinds of part that are painted, or that are plates welded on. */
+    private static List<String> kinds(Shed shed, boolean painted) {
+        return shed.parts().stream()
+                .filter(p -> painted ? Paint.covers(p) : !p.kind().isMember())
+                .map(p -> p.kind().label())
+                .distinct()
+                .toList();
+    }
+
+    private static String tenth(double value) {
+        return String.valueOf(Math.round(value * 10) / 10.0);
+    }
+}

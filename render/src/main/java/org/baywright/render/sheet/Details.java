@@ -1,0 +1,191 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.definition.RoofShape;
+import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.PartKind.Group;
+import org.baywright.model.parts.Place;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.SetOut;
+import org.baywright.render.view.Projection;
+
+/** Finds the places where what goes on the frame meets it: eaves, ridge, cleats. */
+final class Details {
+    private static final double EAVE = 330;
+    private static final double RIDGE = 280;
+    private static final double CLEAT = 150;
+
+    /** A cleat on a column stands no further from where its lines cross. */
+    private static final double AT_COLUMN = 400;
+
+    /** From the top of rafter steel to the middle of what lies on it. */
+    private static final double ON_ROOF = 60;
+
+    private final Shed shed;
+    private final SetOut setOut;
+    private final int firstSheet;
+    private final List<Detail> found = new ArrayList<>();
+
+    /** Sections first, cleats on a sheet of their own. */
+    private int sheet;
+
+    private Details(Building building) {
+        this.shed = building.shed();
+        this.setOut = shed.setOut();
+        // After the joints of every type of frame.
+        this.firstSheet = FrameType.of(shed).size() + 1;
+    }
+
+    /** The details of a building; none for a bare frame. */
+    static List<Detail> of(Building building) {
+        Details details = new Details(building);
+        if (building.shed().definition().envelope().isFull()) {
+            details.eaves();
+            details.top();
+            details.sheet = 1;
+            details.cleat(PartKind.PURLIN_CLEAT, "PURLIN CLEAT", PartKind.PURLIN);
+            details.cleat(PartKind.GIRT_CLEAT, "GIRT CLEAT", PartKind.GIRT);
+            details.brace();
+        }
+        return details.found;
+    }
+
+    private void add(
+            String title,
+            Projection view,
+            Vec3 at,
+            double reach,
+            Set<PartKind> drawn,
+            List<PartKind> named,
+            boolean clad) {
+        Callout callout = new Callout(found.size() + 1, "S7." + (firstSheet + sheet));
+        found.add(new Detail(callout, title, view, at, reach, drawn, named, clad));
+    }
+
+    /** All but the bracing, which would hide what is shown. */
+    private static Set<PartKind> all() {
+        return EnumSet.complementOf(EnumSet.of(
+                PartKind.BRACE, PartKind.BRACE_CLEAT, PartKind.STRUT, PartKind.BRIDGING, PartKind.FLY_BRACE));
+    }
+
+    /** A frame inside the building, so that nothing stands before what is shown. */
+    private int frame(ColumnLine line) {
+        int first = line.firstFrame();
+        return line.lastFrame() - first > 1 ? first + 1 : first;
+    }
+
+    /** The side of the main roof that is free of lean-tos there, else the left. */
+    private ColumnLine freeSide() {
+        ColumnLine left = setOut.main(Side.LEFT);
+        boolean hidden = setOut.leanTos().stream().anyMatch(l -> l.side() == Side.LEFT && l.has(frame(left)));
+        boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
+        return hidden && gable ? setOut.main(Side.RIGHT) : left;
+    }
+
+    private void eaves() {
+        ColumnLine main = freeSide();
+        eave(main, "EAVE, LINE " + main.letter());
+        setOut.leanTos().stream().findFirst().ifPresent(lean -> {
+            eave(lean, "LEAN-TO EAVE, LINE " + lean.letter());
+            ColumnLine wall = setOut.main(lean.side());
+            double z = lean.roof().heightAt(wall.x()) + 2 * ON_ROOF;
+            section("LEAN-TO AT LINE " + wall.letter(), new Vec3(wall.x(), y(lean), z), EAVE);
+        });
+    }
+
+    private double y(ColumnLine line) {
+        return setOut.frameLine(frame(line));
+    }
+
+    private void eave(ColumnLine line, String title) {
+        section(title, new Vec3(line.x(), y(line), line.eaveHeight() - ON_ROOF), EAVE);
+    }
+
+    private void section(String title, Vec3 at, double reach) {
+        List<PartKind> named = List.of(PartKind.PURLIN, PartKind.PURLIN_CLEAT, PartKind.GIRT, PartKind.GIRT_CLEAT);
+        add(title, Projection.front(), at, reach, all(), named, true);
+    }
+
+    private void top() {
+        ColumnLine left = setOut.main(Side.LEFT);
+        boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
+        double x = gable ? setOut.span() / 2 : setOut.span();
+        section(gable ? "RIDGE" : "HIGH EAVE", new Vec3(x, y(left), setOut.apexHeight() + ON_ROOF / 2), RIDGE);
+    }
+
+    /** The cleat nearest the middle of the roof's or wall's run, at a frame inside. */
+    private Optional<Place> middlePlace(PartKind kind) {
+        List<Place> places = shed.parts(kind).stream()
+                .flatMap(part -> part.places().stream())
+                .filter(p -> kind != PartKind.GIRT_CLEAT || isAtColumn(p))
+                .sorted(Comparator.comparingInt((Place p) -> Math.abs(p.frame() - Math.min(2, setOut.frames())))
+                        .thenComparing(p -> p.side())
+                        .thenComparingDouble(p -> p.placement().origin().x())
+                        .thenComparingDouble(p -> p.placement().origin().z()))
+                .toList();
+        List<Place> alike = places.stream()
+                .filter(p -> p.frame() == places.get(0).frame()
+                        && p.side() == places.get(0).side())
+                .toList();
+        return alike.isEmpty() ? Optional.empty() : Optional.of(alike.get(alike.size() / 2));
+    }
+
+    private boolean isAtColumn(Place place) {
+        double x = place.placement().origin().x();
+        double y = place.placement().origin().y();
+        return setOut.columnLines().stream().anyMatch(l -> Math.abs(l.x() - x) < AT_COLUMN)
+                && setOut.frameLines().stream().anyMatch(f -> Math.abs(f - y) < AT_COLUMN);
+    }
+
+    private void cleat(PartKind kind, String title, PartKind row) {
+        middlePlace(kind).ifPresent(place -> {
+            Set<PartKind> drawn = EnumSet.of(kind, row);
+            for (PartKind other : PartKind.values()) {
+                if (other.group() == Group.FRAME || other.group() == Group.WALL) {
+                    drawn.add(other);
+                }
+            }
+            Projection view = kind == PartKind.PURLIN_CLEAT ? Projection.front() : Projection.above();
+            add(title, view, place.placement().origin(), CLEAT, drawn, List.of(kind, row), false);
+        });
+    }
+
+    /** A brace at the cleat that holds its end, looked at square to the cleat. */
+    private void brace() {
+        middlePlace(PartKind.BRACE_CLEAT).ifPresent(place -> {
+            Set<PartKind> drawn = EnumSet.of(PartKind.BRACE_CLEAT, PartKind.BRACE);
+            for (PartKind other : PartKind.values()) {
+                if (other.group() == Group.FRAME) {
+                    drawn.add(other);
+                }
+            }
+            add(
+                    "BRACE CLEAT",
+                    square(place.placement()),
+                    place.placement().origin(),
+                    2 * CLEAT,
+                    drawn,
+                    List.of(PartKind.BRACE_CLEAT, PartKind.BRACE),
+                    false);
+        });
+    }
+
+    /** Square to a plate, from above or outside; level runs level on paper. */
+    private static Projection square(Placement plate) {
+        Vec3 towards = plate.along().z() < 0 ? plate.along().negated() : plate.along();
+        Vec3 right = Math.abs(towards.z()) > 0.99
+                ? Vec3.ACROSS
+                : Vec3.UP.cross(towards).unit();
+        return Projection.of(right, towards.cross(right));
+    }
+}
