@@ -8,7 +8,8 @@ import org.baywright.model.geometry.Vec2;
 
 /**
  * A section folded from strip, as the boxes of its walls: depth from, width from, depth to, width to. Corners are sharp,
- * which overstates the area of a folded section by about two per cent.
+ * which overstates the area of a folded section: by 3.2 per cent for a C150-15 with inside radii of 5 mm. The zinc of
+ * its Z350 strip, which no area counts, makes up for nearly all of that mass.
  *
  * @param outline corners in order, either way round
  * @param walls boxes that together fill the outline, none over another

@@ -35,11 +35,13 @@ public final class Keys {
             "sections",
             List.of(
                     Key.of("name", "what members call it").must(),
-                    Key.of("shape", "hollow or beam").must(),
+                    Key.of("shape", "hollow, beam, c, z or topHat").must(),
                     Key.mm("depth", 20, 1500, "first dimension, in the plane of the frame")
                             .must(),
-                    Key.mm("width", 20, 1500, "second dimension").must(),
-                    Key.mm("thickness", 1, 50, "wall of a hollow section"),
+                    Key.mm("width", 20, 1500, "second dimension; flange of a C or Z, crown of a top hat")
+                            .must(),
+                    Key.mm("thickness", 0.4, 50, "wall of a hollow section; strip of a C, Z or top hat"),
+                    Key.mm("lip", 2, 200, "of a C or Z; width of each foot of a top hat"),
                     Key.mm("flangeThickness", 1, 100, "flanges of a beam"),
                     Key.mm("webThickness", 1, 100, "web of a beam"),
                     Key.mm("rootRadius", 0, 50, "fillets of a beam").usually("0"),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.Catalogue;
+import org.baywright.model.catalogue.ColdFormedSection;
 import org.baywright.model.catalogue.HollowSection;
 import org.baywright.model.catalogue.Section;
 
@@ -13,8 +14,11 @@ record OwnSectionReader(GroupReader group) {
     private static final String SOURCE = "given in the definition";
 
     private enum Form {
-        HOLLOW(List.of("thickness"), List.of("flangeThickness", "webThickness", "rootRadius")),
-        BEAM(List.of("flangeThickness", "webThickness"), List.of("thickness"));
+        HOLLOW(List.of("thickness"), List.of("lip", "flangeThickness", "webThickness", "rootRadius")),
+        BEAM(List.of("flangeThickness", "webThickness"), List.of("thickness", "lip")),
+        C(List.of("thickness", "lip"), List.of("flangeThickness", "webThickness", "rootRadius")),
+        Z(C.needed, C.foreign),
+        TOP_HAT(C.needed, C.foreign);
 
         private final List<String> needed;
         private final List<String> foreign;
@@ -47,11 +51,22 @@ record OwnSectionReader(GroupReader group) {
         }
         try {
             double first = t.get(0).getAsDouble();
+            double second = t.get(t.size() - 1).getAsDouble();
             return Optional.of(
-                    form == Form.HOLLOW
-                            ? HollowSection.asNzs1163(name, depth, width, first, grade, SOURCE)
-                            : new BeamSection(
-                                    name, depth, width, first, t.get(1).getAsDouble(), radius, grade, SOURCE));
+                    switch (form) {
+                        case HOLLOW -> HollowSection.asNzs1163(name, depth, width, first, grade, SOURCE);
+                        case BEAM -> new BeamSection(name, depth, width, first, second, radius, grade, SOURCE);
+                        case C, Z, TOP_HAT ->
+                            new ColdFormedSection(
+                                    name,
+                                    ColdFormedSection.Form.valueOf(form.name()),
+                                    depth,
+                                    width,
+                                    second,
+                                    first,
+                                    grade,
+                                    SOURCE);
+                    });
         } catch (IllegalArgumentException e) {
             group.findings().error("bad-section", group.where(), e.getMessage(), "check its dimensions");
             return Optional.empty();

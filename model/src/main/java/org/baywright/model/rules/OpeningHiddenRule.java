@@ -21,7 +21,7 @@ final class OpeningHiddenRule implements Rule {
         Optional<ColumnLine> before = place.face().isMain()
                 ? WallCover.leanToBefore(asked.setOut(), place.face(), place.bay())
                 : Optional.empty();
-        if (before.isPresent()) {
+        if (before.isPresent() && place.sill() < roof(asked, place, before.get())) {
             behind(asked, place, before.get(), sheeted);
         } else if (!sheeted && !place.face().isMain()) {
             asked.error(
@@ -30,6 +30,13 @@ final class OpeningHiddenRule implements Rule {
                     "the walls of the lean-to are open, so there is nothing for it to be in",
                     "set wallSheets.leanToWalls to true, or delete the opening");
         }
+    }
+
+    /** Top of the lean-to's purlins where they meet the wall. */
+    private static double roof(Asked asked, OpeningPlace place, ColumnLine lean) {
+        double purlin = asked.definition().envelope().purlins().member().depth();
+        return lean.roof().heightAt(place.face().axes().origin().x())
+                + lean.roof().plumb(purlin);
     }
 
     private static void behind(Asked asked, OpeningPlace place, ColumnLine lean, boolean sheeted) {

@@ -34,7 +34,10 @@ record OpeningRoom(Asked asked, OpeningPlace place) {
 
     /** The face of the column at the left, in the wall's u. */
     double from() {
-        return place.bay().from() + (face().wall().isEnd() ? endColumn(true) : sideColumn(leftFrame()));
+        return place.bay().from()
+                + (face().wall().isEnd()
+                        ? endColumn(true)
+                        : sideColumn(leftFrame(), place.bay().from()));
     }
 
     /** The face of the column at the right, in the wall's u. */
@@ -42,7 +45,9 @@ record OpeningRoom(Asked asked, OpeningPlace place) {
         return place.bay().to()
                 - (face().wall().isEnd()
                         ? endColumn(false)
-                        : sideColumn(2 * place.bay().bay() + 1 - leftFrame()));
+                        : sideColumn(
+                                2 * place.bay().bay() + 1 - leftFrame(),
+                                place.bay().to()));
     }
 
     /** Seen from outside, frames count from right to left along a left wall. */
@@ -54,11 +59,12 @@ record OpeningRoom(Asked asked, OpeningPlace place) {
         return face().leanTo().orElseGet(() -> setOut().main(face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT));
     }
 
-    /** How much of the bay the column at a frame of a side wall takes. */
-    private double sideColumn(int frame) {
+    /** How much of the bay the column at a frame of a side wall takes, from the bay's edge to its inner face. */
+    private double sideColumn(int frame, double edge) {
         double width = asked.column(line(), frame).width();
-        boolean end = frame == 1 || frame == setOut().frames();
-        return end ? width : width / 2;
+        return Math.abs(setOut().middle(frame, width)
+                        - face().toWorld(edge, 0, 0).y())
+                + width / 2;
     }
 
     /** How much of an end wall the column at one end of it takes; a lean-to starts at the main column's face. */

@@ -2,6 +2,7 @@ package org.baywright.model.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Site;
 import org.baywright.model.geometry.Vec2;
@@ -17,6 +18,9 @@ final class SiteRule implements Rule {
 
     /** A boundary smaller than a shed was surely given in metres. */
     private static final double METRES_MEANT = 2000;
+
+    /** Outlines that touch share this much at most, in mm². */
+    private static final double TOUCHING = 1000;
 
     @Override
     public void check(Asked asked) {
@@ -38,17 +42,21 @@ final class SiteRule implements Rule {
                     "site.boundary",
                     "the land is " + Asked.mm(land.getEnvelopeInternal().getDiameter()) + " mm from end to end",
                     "lengths are in millimetres: multiply metres by 1000");
-        } else if (!shed.stream().allMatch(land::covers)) {
-            double outside = shed.stream()
-                    .mapToDouble(part -> part.difference(land).getArea())
-                    .sum();
+        } else if (outside(shed, land) > TOUCHING) {
             asked.error(
                     "shed-outside-boundary",
                     "site.corner",
-                    String.format(java.util.Locale.ROOT, "%.1f m² of the shed lie outside the boundary", outside / 1e6),
+                    String.format(
+                            Locale.ROOT, "%.2f m² of the shed lie outside the boundary", outside(shed, land) / 1e6),
                     "change corner or turn");
         }
         neighbours(asked, site, shed);
+    }
+
+    private static double outside(List<Polygon> shed, Polygon land) {
+        return shed.stream()
+                .mapToDouble(part -> part.difference(land).getArea())
+                .sum();
     }
 
     private static void neighbours(Asked asked, Site site, List<Polygon> shed) {
@@ -57,7 +65,7 @@ final class SiteRule implements Rule {
             String key = "site.neighbours[" + i + "]";
             if (crosses(other)) {
                 asked.error("boundary-crosses", key, "the outline crosses itself", "give its corners in order");
-            } else if (shed.stream().anyMatch(part -> part.intersects(other))) {
+            } else if (shed.stream().anyMatch(part -> part.intersection(other).getArea() > TOUCHING)) {
                 asked.error("shed-on-neighbour", key, "the shed stands on this building", "move one of them");
             }
         }

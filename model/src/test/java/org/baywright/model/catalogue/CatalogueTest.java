@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -154,6 +155,55 @@ class CatalogueTest {
                 () -> new StockLengths(Family.BEAM, 9000, List.of(12000.0, 9000.0), "s"));
         assertThrows(IllegalArgumentException.class, () -> new StockLengths(Family.BEAM, 9000, List.of(12000.0), "s"));
         assertThrows(IllegalArgumentException.class, () -> new Catalogue(List.of(), List.of(), List.of(), List.of()));
+    }
+
+    /** Published masses of a metre of sheet 851 wide before folding, 762 wide once lapped: 3.17 and 4.27 kg/m. */
+    @ParameterizedTest
+    @CsvSource({"corrugate 0.40 NZ, 3.17", "corrugate 0.55 NZ, 4.27"})
+    void sheetsWeighWhatIsPublished(String name, double massKgPerM) {
+        SheetProfile sheet = CATALOGUE.sheet(name).orElseThrow();
+        assertEquals(massKgPerM, sheet.massKgPerM2() * sheet.cover() / 1000, 0.005);
+        assertEquals(762, sheet.cover());
+        assertEquals(8, sheet.minPitchDeg());
+    }
+
+    /** Guards the data files: strip cannot weigh less than the flat sheet that it covers. */
+    @Test
+    void everySheetIsHeavierThanItsThicknessLaidFlat() {
+        for (SheetProfile sheet : CATALOGUE.sheets()) {
+            assertTrue(sheet.massKgPerM2() > sheet.thickness() * 7.85, sheet.name());
+            assertTrue(sheet.massKgPerM2() < sheet.thickness() * 7.85 * 1.5, sheet.name());
+            assertSame(
+                    sheet,
+                    CATALOGUE.sheet(sheet.name().toUpperCase(Locale.ROOT)).orElseThrow());
+            assertFalse(sheet.source().isBlank());
+        }
+    }
+
+    @Test
+    void everyGutterAndDownpipeIsFoundByItsName() {
+        RainwaterGoods goods = RainwaterGoods.shipped();
+        assertEquals(5, goods.gutters().size());
+        assertEquals(6, goods.downpipes().size());
+        goods.gutters().forEach(g -> assertSame(g, goods.gutter(g.name()).orElseThrow()));
+        goods.downpipes().forEach(d -> assertSame(d, goods.downpipe(d.name()).orElseThrow()));
+        assertEquals(6362, goods.downpipe("downpipe 90 round").orElseThrow().areaMm2(), 1);
+        assertThrows(
+                IllegalArgumentException.class, () -> new RainwaterGoods.GutterSize("too full", 100, 100, 10_001, "s"));
+    }
+
+    /** Guards the data files: C150-15 is 150 nominal in strip of 1.5. */
+    @Test
+    void foldedSectionsAreNamedByDepthAndStrip() {
+        for (Section section : CATALOGUE.sections()) {
+            if (section instanceof ColdFormedSection folded) {
+                String[] name = folded.designation().split("[A-Z-]+");
+                double nominal = Double.parseDouble(name[1]);
+                double strip = Double.parseDouble(name[2]) / Math.pow(10, name[2].length() - 1);
+                assertEquals(folded.thickness(), strip, 1e-9, folded.designation());
+                assertTrue(Math.abs(folded.depth() - nominal) <= 4, folded.designation());
+            }
+        }
     }
 
     @Test

@@ -1,0 +1,253 @@
+package org.baywright.model.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.baywright.model.catalogue.Catalogue;
+import org.baywright.model.definition.DefinitionReader;
+import org.baywright.model.definition.Reading;
+import org.baywright.model.problem.Problem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What the envelope asks of the frame, just inside and just outside each limit. Limits are worked by hand for columns
+ * of 100 x 100, rafters 200 deep at 10 degrees (203.1 plumb, underside 3996.9 at the outside face), jambs of 100.
+ */
+class EnvelopeRulesTest {
+    private static final String SHED = """
+            span: 12000
+            bays: 3
+            baySpacing: 6000
+            eaveHeight: 4200
+            roofPitch: 10
+            envelope: full
+            """;
+    private static final String DOOR = "openings: [{type: door, wall: front}]\n";
+    private static final String LEAN_TO = "leanTos: [{side: left, width: 4000, drop: 300}]\n";
+
+    private static List<Problem> found(String text) {
+        Reading reading = DefinitionReader.read("test.yaml", text, List.of(), Catalogue.shipped());
+        return ShedRules.check(
+                        reading.definition().orElseThrow(() -> new AssertionError(reading.problems())),
+                        reading.places()::where)
+                .stream()
+                .filter(p -> !p.code().equals("slab-needs-thickening"))
+                .toList();
+    }
+
+    /** Every code that is found, advice in brackets. */
+    private static void assertCodes(String codes, String text) {
+        List<String> found = found(text).stream()
+                .map(p -> p.isError() ? p.code() : "(" + p.code() + ")")
+                .toList();
+        assertEquals(codes == null ? "" : codes, String.join(" ", found), text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "type: slidingDoor, wall: left, bay: 2, width: 5700 |",
+                "type: slidingDoor, wall: left, bay: 2, width: 5701 | opening-too-wide",
+                "type: slidingDoor, wall: right, bay: 3, width: 5650, offset: 150 |",
+                "type: slidingDoor, wall: right, bay: 3, width: 5651, offset: 150 | opening-too-wide",
+                "type: slidingDoor, wall: front, width: 11600, height: 2000 |",
+                "type: slidingDoor, wall: front, width: 11601, height: 2000 | opening-too-wide",
+                "type: slidingDoor, wall: left, bay: 2, height: 3896 |",
+                "type: slidingDoor, wall: left, bay: 2, height: 3897 | opening-too-high",
+                "type: rollerDoor, wall: left, bay: 2, height: 3546 |",
+                "type: rollerDoor, wall: left, bay: 2, height: 3547 | (roller-door-head)",
+                "type: slidingDoor, wall: front, offset: 200, height: 3932 |",
+                "type: slidingDoor, wall: front, offset: 200, height: 3933 | opening-too-high",
+                "type: slidingDoor, wall: rear, width: 3000, height: 4690 |",
+                "type: slidingDoor, wall: rear, width: 3000, height: 4691 | opening-too-high",
+                "type: door, wall: front, offset: 200 |",
+                "type: door, wall: front, offset: 199 | opening-off-bay",
+                "type: door, wall: rear, offset: 10980 |",
+                "type: door, wall: rear, offset: 10981 | opening-off-bay",
+                "type: door, wall: left, bay: 2, offset: 150 |",
+                "type: door, wall: left, bay: 2, offset: 149 | opening-off-bay",
+                "type: door, wall: left, bay: 3, offset: 4980 |",
+                "type: door, wall: left, bay: 3, offset: 4981 | opening-off-bay",
+                "type: rollerDoor, wall: front, offset: 250 |",
+                "type: rollerDoor, wall: front, offset: 249 | (roller-door-side)",
+                "type: open, wall: front |",
+                "type: open, wall: left, bay: 3 |",
+                "type: door, wall: left | bay-missing",
+                "type: door, wall: left, bay: 4 | no-such-bay",
+                "type: door, wall: front, bay: 1 | bay-in-end-wall",
+                "type: door, wall: front, leanTo: left | no-such-lean-to",
+                "type: window, wall: left, bay: 2 | (no-way-in)",
+            })
+    void anOpeningInItsWall(String opening, String codes) {
+        assertCodes(codes, SHED + "openings: [{" + opening + "}]\n");
+    }
+
+    @Test
+    void theRakeOfARearWallIsLowOverLineA() {
+        String skillion = SHED + "roofShape: skillion\nlongestSheet: 20000\n"
+                + "openings: [{type: slidingDoor, wall: rear, height: 4500, offset: ";
+        assertCodes("opening-too-high", skillion + "200}]");
+        assertCodes("", skillion + "8000}]");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "front, offset: 1000 | front, offset: 2020 |",
+                "front, offset: 1000 | front, offset: 2019 | openings-overlap",
+                "front, offset: 2019 | front, offset: 1000 | openings-overlap",
+                "front, offset: 1000 | rear, offset: 1000 |",
+                "left, bay: 2 | left, bay: 3 |",
+                "left, bay: 2 | left, bay: 2 | openings-overlap",
+            })
+    void openingsStandApart(String first, String second, String codes) {
+        String doors = "openings: [{type: door, wall: %s}, {type: door, wall: %s}]\n";
+        assertCodes(codes, SHED + doors.formatted(first, second));
+    }
+
+    @Test
+    void aBayLeftOpenHasNoRoomForADoor() {
+        String open = SHED + "openings: [{type: open, wall: left, bay: 2}, {type: door, wall: left, bay: %d}]\n";
+        assertCodes("openings-overlap", open.formatted(2));
+        assertCodes(null, open.formatted(3));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "type: door, wall: left, bay: 2 | opening-behind-lean-to | (opening-into-lean-to)",
+                "type: door, wall: right, bay: 2 | |",
+                "type: open, wall: left, bay: 2 | |",
+                "type: door, wall: left, bay: 2, leanTo: left | opening-in-open-wall |",
+                "type: door, wall: front, leanTo: left | opening-in-open-wall |",
+                "type: door, wall: right, bay: 2, leanTo: left | no-such-wall | no-such-wall",
+            })
+    void behindALeanTo(String opening, String open, String closed) {
+        String text = SHED + LEAN_TO + "openings: [{type: door, wall: rear}, {" + opening + "}]\n";
+        assertCodes(open, text);
+        assertCodes(closed, text + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n");
+    }
+
+    /** 4200 − 300 − 4000·tan 5° − 150/cos 5° is 3399.5 under the outer rafter, less a header of 100. */
+    @Test
+    void aLeanToIsLowerThanTheMainWall() {
+        String door = SHED + LEAN_TO + "wallSheets: {leanToWalls: true}\n"
+                + "openings: [{type: slidingDoor, wall: left, bay: 2, leanTo: left, height: %d}]\n";
+        assertCodes(null, door.formatted(3299));
+        assertCodes("opening-too-high", door.formatted(3300));
+    }
+
+    /** It starts at frame 2, at the outside of a column of 100, which with its jamb takes 200. */
+    @Test
+    void aLeanToThatStartsBetweenEndsAtTheOutsideOfItsSteel() {
+        String door = SHED + "leanTos: [{side: right, width: 4000, drop: 300, fromBay: 2}]\n"
+                + "wallSheets: {leanToWalls: true}\n"
+                + "openings: [{type: door, wall: right, bay: 2, leanTo: right, offset: %d}]\n";
+        assertCodes(null, door.formatted(200));
+        assertCodes("opening-off-bay", door.formatted(199));
+    }
+
+    /** The roof: 4200 − 1500, and a purlin of 152 at 5 degrees, 152.6 plumb. */
+    @Test
+    void aWindowMayStandAboveTheRoofOfALeanTo() {
+        String window = SHED + "leanTos: [{side: left, width: 2000, drop: 1500}]\n"
+                + "openings: [{type: window, wall: left, bay: 2, height: 500, sill: %d}]\n";
+        assertCodes(null, window.formatted(2853));
+        assertCodes("opening-behind-lean-to", window.formatted(2852));
+    }
+
+    @Test
+    void aClosedShedNeedsAWayIn() {
+        assertCodes("(no-way-in)", SHED);
+        assertCodes(null, SHED + LEAN_TO);
+        assertCodes("(no-way-in)", SHED + LEAN_TO + "wallSheets: {behindLeanTos: true}\n");
+    }
+
+    @Test
+    void aBareFrameHasNoUseForOpenings() {
+        String bare = SHED.replace("full", "none");
+        assertCodes(null, bare);
+        assertCodes("(openings-unused)", bare + "openings: [{type: door, wall: front, width: 20000}]\n");
+    }
+
+    @Test
+    void bracesKeepOutOfOpenings() {
+        String doors = SHED + "openings: [{type: slidingDoor, wall: left, bay: 1, width: 5000}]\nbracing: {bays: %s}\n";
+        assertCodes("(brace-at-opening)", doors.formatted("[1]"));
+        assertCodes(null, doors.formatted("[2]"));
+        assertCodes(null, doors.formatted("none"));
+        Problem told = found(doors.formatted("[1]")).get(0);
+        assertTrue(told.message().contains("left wall bay 2 is braced in place of bay 1"), told.message());
+        assertEquals("bracing.bays", told.where().path());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "roofPitch: 5 |",
+                "roofPitch: 4.9 | (pitch-under-sheet)",
+                "roofPitch: 8; roofSheets: {profile: corrugate 0.40 NZ} |",
+                "roofPitch: 7.9; roofSheets: {profile: corrugate 0.40 NZ} | (pitch-under-sheet)",
+                "roofPitch: 3; roofSheets: {profile: trapezoidal 0.42} |",
+                "roofPitch: 10; leanTos: [{side: left, width: 3000, pitch: 4.9}] | (pitch-under-sheet)",
+                "roofPitch: 10; longestSheet: 6272 |",
+                "roofPitch: 10; longestSheet: 6271 | (sheet-split)",
+                "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 5, underside: 3000} | no-such-frame",
+                "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000, run: along} | no-such-frame",
+                "roofPitch: 10; liftingBeam: {fromFrame: 1, toFrame: 4, underside: 3000, run: along, offset: 173} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 1, underside: 3000, run: along, offset: 172}"
+                        + " | lifting-beam-outside",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3762} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3763} | lifting-beam-too-high",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2600} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2599} | (hook-low)",
+            })
+    void roofAndBeam(String more, String codes) {
+        assertCodes(codes, SHED.replace("roofPitch: 10\n", "") + more.replace("; ", "\n") + "\n" + DOOR);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[[20000, 10000], [32000, 10000], [32000, 28000], [20000, 28000]]} |",
+                "[[20000, 10000], [31999, 10000], [31999, 28000], [20000, 28000]]} | shed-outside-boundary",
+                "[[20000, -2000], [38000, -2000], [38000, 10000], [20000, 10000]], turn: 90} |",
+                "[[20000, -2000], [38000, -2000], [38000, 10000], [20000, 10000]], turn: 80} | shed-outside-boundary",
+                "[[0, 0], [60000, 40000], [60000, 0], [0, 40000]]} | boundary-crosses",
+                "[[0, 0], [60000, 0], [30000, 0]]} | boundary-crosses",
+                "[[0, 0], [60, 0], [60, 40], [0, 40]]} | boundary-small",
+                "[[0, 0], [60000, 0], [60000, 40000], [0, 40000]],"
+                        + " neighbours: [[[32000, 10000], [40000, 10000], [40000, 20000]]]} |",
+                "[[0, 0], [60000, 0], [60000, 40000], [0, 40000]],"
+                        + " neighbours: [[[31000, 10000], [40000, 10000], [40000, 20000]]]} | shed-on-neighbour",
+            })
+    void theSite(String site, String codes) {
+        assertCodes(codes, SHED + DOOR + "site: {corner: [20000, 10000], boundary: " + site + "\n");
+    }
+
+    @Test
+    void aLeanToIsPartOfTheShedOnItsSite() {
+        String site = "site: {corner: [20000, 10000], boundary: [[%d, 0], [60000, 0], [60000, 40000], [%d, 40000]]}\n";
+        assertCodes(null, SHED + LEAN_TO + site.formatted(16_000, 16_000));
+        assertCodes("shed-outside-boundary", SHED + LEAN_TO + site.formatted(16_001, 16_001));
+    }
+
+    @Test
+    void placesNameTheOpeningOfTheList() {
+        String openings = "openings:\n  - {type: door, wall: front}\n  - type: window\n    wall: left\n    bay: 2\n"
+                + "    width: 9000\n";
+        Problem told = found(SHED + openings).get(0);
+        assertEquals("openings[1].width", told.where().path());
+        assertEquals(12, told.where().line());
+        assertTrue(told.remedy().contains("5700"), told.remedy());
+    }
+}
