@@ -3,6 +3,7 @@ package org.baywright.render.mark;
 /** What a mark is about. */
 public enum Layer {
     STEEL,
+    CLADDING,
     PLATE,
     ANCHOR,
     CONCRETE,

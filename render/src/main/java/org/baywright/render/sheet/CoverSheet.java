@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Project;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Shed;
@@ -31,20 +32,22 @@ final class CoverSheet {
     private static final double NAME = 7;
     private static final double SUBTITLE = 3.5;
 
+    private final Building building;
     private final Shed shed;
     private final Envelope room = SheetFrame.room();
     private final double right = room.getMaxX() - COLUMN;
     private final double leftEnd = right - GAP;
     private final List<Mark> marks = new ArrayList<>();
 
-    private CoverSheet(Shed shed) {
-        this.shed = shed;
+    private CoverSheet(Building building) {
+        this.building = building;
+        this.shed = building.shed();
     }
 
     /** The cover of a set whose other sheets are known. */
-    static Draft of(Shed shed, List<Draft> rest) {
-        CoverSheet cover = new CoverSheet(shed);
-        double top = cover.head(shed.definition().project());
+    static Draft of(Building building, List<Draft> rest) {
+        CoverSheet cover = new CoverSheet(building);
+        double top = cover.head(building.shed().definition().project());
         double foot = cover.notes();
         cover.view(new Envelope(cover.room.getMinX(), cover.leftEnd, foot, top));
         cover.column(rest);
@@ -114,7 +117,7 @@ final class CoverSheet {
     }
 
     private void view(Envelope space) {
-        CoverView view = new CoverView(shed);
+        CoverView view = new CoverView(building);
         String title = view.title() + "   pictorial, not to scale";
         double y = space.getMinY();
         text(title, y, SUBTITLE, Face.BOLD);

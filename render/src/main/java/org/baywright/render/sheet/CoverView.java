@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -43,6 +46,12 @@ final class CoverView {
     /** Paper kept round the steel for grid bubbles, which stand below and aside. */
     private static final Margins ROUND = new Margins(14, 14, 14, 1);
 
+    /** Ribs stand closer in a pictorial view than face on. */
+    private static final double FORESHORTENED = 1.8;
+
+    /** A scale at which there are few ribs, to measure by. */
+    private static final double FAR = 10_000;
+
     private static final double BUBBLE = 2.8;
     private static final double BUBBLE_OFF = 9;
     private static final double TEXT = 2.5;
@@ -51,17 +60,44 @@ final class CoverView {
     private final Side side;
     private final int frames;
     private final double end;
+    private final Building building;
     private final List<Item> items;
     private final List<Vec2> taken = new ArrayList<>();
 
-    CoverView(Shed shed) {
+    CoverView(Building building) {
+        Shed shed = building.shed();
+        this.building = building;
         this.setOut = shed.setOut();
         this.side = seen(shed);
         int bays = setOut.frames() - 1;
         this.frames = (bays > MOST_BAYS ? BAYS_SHOWN : bays) + 1;
         this.end = broken() ? runOn() : setOut.frameLine(frames);
-        this.items = new ArrayList<>(Steelwork.items(shed, (part, place) -> place.frame() <= frames));
+        this.items = new ArrayList<>(
+                isClosed()
+                        ? List.of()
+                        : Steelwork.items(shed, (part, place) -> place.frame() <= frames && shownBare(part)));
         this.items.addAll(GroundLines.of(setOut, frames, end));
+    }
+
+    /** Whether the building is shown with its envelope; a long one that is broken off shows its frame. */
+    private boolean isClosed() {
+        return building.shed().definition().envelope().isFull() && !broken();
+    }
+
+    /** The frame of a building that has an envelope is shown without it. */
+    private boolean shownBare(Part part) {
+        return !building.shed().definition().envelope().isFull() || part.kind().isOfFrame();
+    }
+
+    private Scene scene(double scale) {
+        Scene closed = Envelopes.scene(building, scale * FORESHORTENED, (part, place) -> !isRow(part));
+        List<Item> all = new ArrayList<>(closed.items());
+        all.addAll(items);
+        return new Scene(all, closed.blinds(), closed.lines());
+    }
+
+    private static boolean isRow(Part part) {
+        return part.kind() == PartKind.PURLIN;
     }
 
     private double runOn() {
@@ -83,7 +119,7 @@ final class CoverView {
 
     /** What the view shows. */
     String title() {
-        String corner = "FRAME FROM THE FRONT " + side;
+        String corner = (isClosed() ? "SHED" : "FRAME") + " FROM THE FRONT " + side;
         return broken() ? corner + ": FIRST " + (frames - 1) + " OF " + (setOut.frames() - 1) + " BAYS SHOWN" : corner;
     }
 
@@ -97,20 +133,35 @@ final class CoverView {
     }
 
     private Scale scale(Projection projection, Envelope room) {
-        Envelope bounds = Silhouette.bounds(items, projection);
+        Envelope bounds = bounds(projection);
         double n = Math.max(bounds.getWidth() / room.getWidth(), bounds.getHeight() / room.getHeight());
         return new Scale((int) Math.ceil(n));
     }
 
     private List<Mark> marks(Projection projection, Envelope room) {
-        ViewPort port = ViewPort.centred(Silhouette.bounds(items, projection), room, scale(projection, room));
-        List<ViewLine> seen = HiddenLines.visible(items, projection);
+        ViewPort port = ViewPort.centred(bounds(projection), room, scale(projection, room));
+        List<ViewLine> seen =
+                isClosed() ? scene(port.scale().n()).seen(projection) : HiddenLines.visible(items, projection);
         List<Mark> marks = new ArrayList<>();
         marks.addAll(ViewPort.strokes(lines(seen, true), port, Pen.DIMENSION, Layer.GROUND));
-        marks.addAll(ViewPort.strokes(lines(seen, false), port, steelPen(port), Layer.STEEL));
+        List<ViewLine> rest = lines(seen, false);
+        marks.addAll(ViewPort.strokes(ribs(rest, true), port, Pen.HATCH, Layer.CLADDING));
+        marks.addAll(ViewPort.strokes(ribs(rest, false), port, steelPen(port), Layer.STEEL));
         breakLine(projection, port).ifPresent(marks::add);
         bubbles(projection, port, marks);
         return marks;
+    }
+
+    private Envelope bounds(Projection projection) {
+        Envelope bounds = Silhouette.bounds(items, projection);
+        if (isClosed()) {
+            bounds.expandToInclude(scene(FAR).bounds(projection));
+        }
+        return bounds;
+    }
+
+    private static List<ViewLine> ribs(List<ViewLine> all, boolean ribs) {
+        return all.stream().filter(l -> l.part().equals(Scene.RIB) == ribs).toList();
     }
 
     private static List<ViewLine> lines(List<ViewLine> all, boolean ground) {

@@ -37,9 +37,9 @@ public final class DrawingSet {
         Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
         drafts.addAll(SiteSheet.of(shed));
-        drafts.addAll(PlanSheet.of(shed));
-        drafts.addAll(ElevationSheets.of(shed));
-        drafts.addAll(SectionSheets.of(shed));
+        drafts.addAll(PlanSheet.of(building));
+        drafts.addAll(ElevationSheets.of(building));
+        drafts.addAll(SectionSheets.of(building));
         drafts.addAll(BaseSheet.of(shed));
         drafts.addAll(FramingSet.of(building, scope));
         drafts.addAll(DetailSheets.of(building));
@@ -51,7 +51,7 @@ public final class DrawingSet {
         // Joints come with their sections but are numbered, and so bound, after the set-out.
         drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));
         // The cover lists the others, so it comes last here and first in the set.
-        drafts.add(0, CoverSheet.of(shed, drafts));
+        drafts.add(0, CoverSheet.of(building, drafts));
         return drafts;
     }
 

@@ -1,11 +1,18 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Annotations;
@@ -13,10 +20,7 @@ import org.baywright.render.dimension.GridLine;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
-import org.baywright.render.view.HiddenLines;
-import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
-import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
 import org.locationtech.jts.geom.Envelope;
@@ -26,25 +30,27 @@ final class ElevationSheets {
     private static final Margins END = new Margins(12, 54, 27, 4);
     private static final Margins LONG = new Margins(12, 54, 32, 4);
 
+    /** A scale at which there are few ribs, to measure by. */
+    private static final double FAR = 10_000;
+
     /** How far the ground is drawn past the steel. */
     private static final double GROUND = 800;
 
     private final Shed shed;
     private final SetOut setOut;
-    private final List<Item> items;
-    private final List<ViewLine> leftLines;
-    private final List<ViewLine> rightLines;
+    private final Building building;
+    private final Scene rough;
+    private final Map<List<Object>, List<ViewLine>> seen = new HashMap<>();
 
-    private ElevationSheets(Shed shed) {
-        this.shed = shed;
+    private ElevationSheets(Building building) {
+        this.building = building;
+        this.shed = building.shed();
         this.setOut = shed.setOut();
-        this.items = Steelwork.items(shed);
-        this.leftLines = HiddenLines.visible(items, Projection.leftSide());
-        this.rightLines = HiddenLines.visible(items, Projection.rightSide());
+        this.rough = Envelopes.scene(building, FAR, (part, place) -> true);
     }
 
-    static List<Draft> of(Shed shed) {
-        ElevationSheets sheets = new ElevationSheets(shed);
+    static List<Draft> of(Building building) {
+        ElevationSheets sheets = new ElevationSheets(building);
         List<Draft> drafts = new ArrayList<>(List.of(sheets.ends()));
         drafts.addAll(sheets.sides());
         return drafts;
@@ -69,7 +75,8 @@ final class ElevationSheets {
     }
 
     private Envelope bounds(Projection projection) {
-        Envelope bounds = Silhouette.bounds(items, projection);
+        Envelope bounds = rough.bounds(projection);
+        bounds.expandBy(1);
         bounds.expandToInclude(bounds.getMinX() - GROUND, 0);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;
@@ -77,7 +84,7 @@ final class ElevationSheets {
 
     private void end(SheetBuilder sheet, Projection projection, int frame, Envelope cell) {
         String name = (frame == 1 ? "FRONT" : "REAR") + " ELEVATION, LINE " + frame;
-        PlacedView view = drawn(sheet, name, cell, HiddenLines.visible(items, projection), bounds(projection), END);
+        PlacedView view = drawn(sheet, name, cell, projection, bounds(projection), END);
         List<GridLine> grid = setOut.columnLines().stream()
                 .map(l -> new GridLine(l.letter(), across(projection, l.x())))
                 .toList();
@@ -86,6 +93,7 @@ final class ElevationSheets {
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
         Pitches.mark(shed, view, line -> true, x -> across(projection, x));
+        new Finishes(building, projection, bounds(projection)).name(annotate);
     }
 
     private static double across(Projection projection, double x) {
@@ -132,7 +140,7 @@ final class ElevationSheets {
         Envelope window = bounds(projection);
         window = new Envelope(
                 Math.min(first, last) - beyond, Math.max(first, last) + beyond, window.getMinY(), window.getMaxY());
-        PlacedView view = drawn(sheet, name, strip.cell(), seen(side), window, LONG);
+        PlacedView view = drawn(sheet, name, strip.cell(), projection, window, LONG);
         List<GridLine> grid = IntStream.rangeClosed(strip.firstFrame(), strip.lastFrame())
                 .mapToObj(f -> new GridLine(String.valueOf(f), along(projection, setOut.frameLine(f))))
                 .toList();
@@ -142,21 +150,35 @@ final class ElevationSheets {
                 grid.stream().map(g -> new Vec2(g.at(), 0)).toList());
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.side() == side));
+        new Finishes(building, projection, window).name(annotate);
     }
 
     private static double along(Projection projection, double y) {
         return projection.flat(new Vec3(0, y, 0)).x();
     }
 
-    private List<ViewLine> seen(Side side) {
-        return side == Side.LEFT ? leftLines : rightLines;
-    }
-
     private PlacedView drawn(
-            SheetBuilder sheet, String name, Envelope cell, List<ViewLine> lines, Envelope bounds, Margins margins) {
+            SheetBuilder sheet, String name, Envelope cell, Projection projection, Envelope bounds, Margins margins) {
         PlacedView view = sheet.view(name, cell, bounds, margins);
-        view.draw(Window.cut(lines, bounds), Pen.VISIBLE, Layer.STEEL);
+        Scene.draw(view, Window.cut(seen(projection, view.port().scale()), bounds));
+
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
         return view;
+    }
+
+    /** What is seen from a side at a scale; strips of one side share it. */
+    private List<ViewLine> seen(Projection projection, Scale scale) {
+        return seen.computeIfAbsent(
+                List.of(projection, scale),
+                key -> Envelopes.scene(building, scale.n(), shown(projection)).seen(projection));
+    }
+
+    /** Purlins show their ends only: those of the first and last bay hide the others. */
+    private BiPredicate<Part, Place> shown(Projection projection) {
+        boolean end = Math.abs(projection.towards().y()) > 0.5;
+        int last = setOut.frames() - 1;
+        boolean bare = !shed.definition().envelope().isFull();
+        return (part, place) ->
+                bare || part.kind() != PartKind.PURLIN || end && (place.frame() == 1 || place.frame() == last);
     }
 }

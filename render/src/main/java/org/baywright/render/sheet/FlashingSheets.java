@@ -27,7 +27,7 @@ final class FlashingSheets {
     /** Words stand between a profile and its title. */
     private static final double WORDS = 18;
 
-    private static final Margins MARGINS = new Margins(13, 13, WORDS + 6, 16);
+    private static final Margins MARGINS = new Margins(11, 11, WORDS + 6, 16);
 
     /** A lip shorter than this on paper gets its words on a leader, and its fold no arc. */
     private static final double SHORT = 7;

@@ -38,9 +38,11 @@ final class FrameTable {
         List<Row> rows = new ArrayList<>();
         double total = 0;
         for (Part part : frame.shed().parts()) {
-            long count = part.places().stream()
-                    .filter(p -> p.frame() == frame.frame())
-                    .count();
+            long count = part.kind().isOfFrame()
+                    ? frame.standing(part.kind()).stream()
+                            .filter(s -> s.part() == part)
+                            .count()
+                    : 0;
             if (count > 0) {
                 rows.add(Row.of(
                         part.mark(),

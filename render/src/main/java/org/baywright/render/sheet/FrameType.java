@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 
@@ -43,9 +44,9 @@ record FrameType(int number, List<Integer> frames) {
         return makeUps;
     }
 
-    /** Rows, cleats and bracing go on frames of every type; they do not make one. */
+    /** Rows, cleats and bracing go on frames of every type; base plates follow columns, and stand under jambs too. */
     private static boolean makesFrame(Part part) {
-        return part.kind().isOfFrame();
+        return part.kind().isOfFrame() && part.kind() != PartKind.BASE_PLATE;
     }
 
     /** The frame that is drawn. */

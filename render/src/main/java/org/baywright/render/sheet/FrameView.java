@@ -35,7 +35,7 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     /** The same frame, bare: columns, rafters, plates, and what carries a lifting beam. */
     FrameView bare() {
         List<Item> steel = Steelwork.items(
-                shed, (part, place) -> place.frame() == frame && part.kind().isOfFrame());
+                shed, (part, place) -> place.frame() == frame && part.kind().isOfFrame() && stands(part, place));
         return new FrameView(shed, frame, HiddenLines.visible(steel, FRONT));
     }
 
@@ -51,11 +51,25 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
         }
     }
 
+    /** Base plates of mullions and jambs stand beside the frame. */
+    private boolean stands(Part part, Place place) {
+        double x = place.placement().origin().x();
+        return part.kind() != PartKind.BASE_PLATE
+                || shed.setOut().columnLines().stream()
+                        .filter(l -> l.has(frame))
+                        .map(l -> l.x()
+                                + l.inward()
+                                        * l.column(shed.definition(), frame).depth()
+                                        / 2)
+                        .anyMatch(middle -> Math.abs(middle - x) < 1);
+    }
+
     /** The parts of the frame of one kind, from left to right. */
     List<Standing> standing(PartKind kind) {
         return shed.parts(kind).stream()
-                .flatMap(part ->
-                        part.places().stream().filter(p -> p.frame() == frame).map(p -> new Standing(part, p)))
+                .flatMap(part -> part.places().stream()
+                        .filter(p -> p.frame() == frame && stands(part, p))
+                        .map(p -> new Standing(part, p)))
                 .sorted(Comparator.comparingDouble(s -> s.middle().x()))
                 .toList();
     }

@@ -134,6 +134,7 @@ final class FramingElevations {
     /** The frame that an end wall stands at; the end of a lean-to may stand beside its frame's line. */
     private int frameOf(WallFace end) {
         double y = end.axes().origin().y();
+        // The end of a lean-to at a frame between stands outside its steel, off the frame's line.
         return IntStream.rangeClosed(1, setOut.frames())
                 .boxed()
                 .min(Comparator.comparingDouble(f -> Math.abs(setOut.frameLine(f) - y)))

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
@@ -37,19 +38,21 @@ final class PlanSheet {
 
     private final Shed shed;
     private final SetOut setOut;
+    private final PlanWalls walls;
     private final Plan plan;
     private final PlanAxes axes;
     private final Set<String> named = new HashSet<>();
 
-    private PlanSheet(Shed shed) {
-        this.shed = shed;
+    private PlanSheet(Building building) {
+        this.shed = building.shed();
+        this.walls = new PlanWalls(building);
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
     }
 
-    static List<Draft> of(Shed shed) {
-        return new PlanSheet(shed).drafts();
+    static List<Draft> of(Building building) {
+        return new PlanSheet(building).drafts();
     }
 
     private List<Draft> drafts() {
@@ -71,12 +74,14 @@ final class PlanSheet {
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);
+        walls.draw(view, axes, first(strip), last(strip));
         ridge(view, strip);
         bays(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
         areas(view, strip, strips.parted() ? ", in all" : "");
         falls(view, strip);
+        walls.name(view, axes, first(strip), last(strip));
         columns(view, strip);
         plan.matchLines(view, strip);
     }

@@ -3,8 +3,10 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -34,22 +36,26 @@ final class SectionSheets {
     private final Shed shed;
     private final SetOut setOut;
 
-    private SectionSheets(Shed shed) {
-        this.shed = shed;
+    private final Building building;
+
+    private SectionSheets(Building building) {
+        this.building = building;
+        this.shed = building.shed();
         this.setOut = shed.setOut();
     }
 
-    static List<Draft> of(Shed shed) {
-        SectionSheets sheets = new SectionSheets(shed);
-        return FrameType.of(shed).stream()
+    static List<Draft> of(Building building) {
+        SectionSheets sheets = new SectionSheets(building);
+        return FrameType.of(building.shed()).stream()
                 .flatMap(type -> sheets.sheets(type).stream())
                 .toList();
     }
 
     /** What goes with a section stands under it when it is drawn no smaller for that. */
     private List<Draft> sheets(FrameType type) {
-        FrameView frame = FrameView.of(shed, type.shown());
-        Envelope bounds = bounds(frame);
+        FrameView frame = FrameView.of(shed, type.shown()).bare();
+        SectionEnvelope envelope = new SectionEnvelope(building, type.shown());
+        Envelope bounds = bounds(frame, envelope);
         Envelope room = SheetFrame.room();
         Envelope upper = Cells.up(room, UNDER, 1);
         Envelope lower = Cells.up(room, 0, UNDER);
@@ -61,7 +67,7 @@ final class SectionSheets {
             section.draw(FrameTable.of(frame, lower));
             section.draw(notes(lower.getMinX() + FrameTable.WIDTH + 20, lower));
         }
-        section(section, type, frame, bounds, shared ? upper : room);
+        section(section, type, frame, envelope, bounds, shared ? upper : room);
         if (together) {
             joints(section, frame, lower, 1);
             return List.of(section.build());
@@ -78,8 +84,9 @@ final class SectionSheets {
         return Notes.of(paragraphs, width).draw(new Vec2(x, room.getMaxY() - 4));
     }
 
-    private static Envelope bounds(FrameView frame) {
+    private static Envelope bounds(FrameView frame, SectionEnvelope envelope) {
         Envelope bounds = Silhouette.bounds(frame.items(), Projection.front());
+        bounds.expandToInclude(envelope.bounds());
         bounds.expandToInclude(bounds.getMinX() - GROUND, -GROUND);
         bounds.expandToInclude(bounds.getMaxX() + GROUND, 0);
         return bounds;
@@ -98,15 +105,23 @@ final class SectionSheets {
         }
     }
 
-    private void section(SheetBuilder sheet, FrameType type, FrameView frame, Envelope bounds, Envelope cell) {
+    private void section(
+            SheetBuilder sheet,
+            FrameType type,
+            FrameView frame,
+            SectionEnvelope envelope,
+            Envelope bounds,
+            Envelope cell) {
         PlacedView view = sheet.view("SECTION AT " + type.names().toUpperCase(Locale.ROOT), cell, bounds, MARGINS);
         view.draw(frame.lines(), Pen.OUTLINE, Layer.STEEL);
         view.draw(frame.anchors(), Pen.VISIBLE, Layer.ANCHOR);
+        envelope.draw(view);
         view.line(new Vec2(bounds.getMinX(), 0), new Vec2(bounds.getMaxX(), 0), Pen.CUT, Layer.GROUND);
         widths(view.annotate(), type.shown());
         view.annotate().levels(org.baywright.render.dimension.Side.RIGHT, levels(type.shown()));
         Pitches.mark(shed, view, line -> line.has(type.shown()), x -> x);
         labels(view.annotate(), frame);
+        envelope.name(view.annotate());
     }
 
     /** Clear widths, then centre to centre, then over the string lines, with their letters. */
@@ -167,6 +182,7 @@ final class SectionSheets {
 
     private static void labels(Annotations annotate, FrameView frame) {
         FrameView.members()
+                .filter(PartKind::isOfFrame)
                 .flatMap(kind -> frame.distinct(kind).stream())
                 .forEach(s -> annotate.mark(s.middle(), FrameView.words(s.part())));
         FrameView.plates()

@@ -3,6 +3,7 @@ package org.baywright.render.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -46,6 +47,12 @@ record Edge(Vec3 from, Vec3 to, String part) {
         addRing(edges, inView(item, solid.endRing(solid.profile().bore()), view), item.part());
         edges.removeIf(e -> e.flatLength() < FINE);
         return edges;
+    }
+
+    /** A line, unless it appears as a point. */
+    static Optional<Edge> of(ThinLine line, Projection view) {
+        Edge edge = running(view.inView(line.from()), view.inView(line.to()), line.part());
+        return edge.flatLength() < FINE ? Optional.empty() : Optional.of(edge);
     }
 
     private static List<Vec3> inView(Item item, List<Vec3> ring, Projection view) {

@@ -25,19 +25,33 @@ public final class HiddenLines {
 
     /** The edges that are seen. */
     public static List<ViewLine> visible(List<Item> items, Projection view) {
-        return split(items, view, false).visible();
+        return split(items, List.of(), List.of(), view, false).visible();
+    }
+
+    /**
+     * The edges that are seen among sheets.
+     *
+     * @param items solids with their edges
+     * @param blinds solids that hide, but whose own edges are not drawn
+     * @param lines lines that are drawn where they are seen
+     */
+    public static List<ViewLine> visible(List<Item> items, List<Item> blinds, List<ThinLine> lines, Projection view) {
+        return split(items, blinds, lines, view, false).visible();
     }
 
     /** The edges that are seen and those that are not, for dashed lines. */
     public static ViewLines all(List<Item> items, Projection view) {
-        return split(items, view, true);
+        return split(items, List.of(), List.of(), view, true);
     }
 
-    private static ViewLines split(List<Item> items, Projection view, boolean wantHidden) {
-        STRtree shadows = index(uncovered(items, view));
+    private static ViewLines split(
+            List<Item> items, List<Item> blinds, List<ThinLine> lines, Projection view, boolean wantHidden) {
+        List<Item> opaque = new ArrayList<>(items);
+        opaque.addAll(blinds);
+        STRtree shadows = index(uncovered(opaque, view));
         List<Edge> seen = new ArrayList<>();
         List<Edge> unseen = new ArrayList<>();
-        for (Edge edge : distinct(items, view)) {
+        for (Edge edge : distinct(items, lines, view)) {
             Spans behind = behind(edge, shadows);
             behind.gaps(Span.WHOLE).forEach(gap -> seen.add(edge.stretch(gap)));
             if (wantHidden) {
@@ -48,9 +62,10 @@ public final class HiddenLines {
     }
 
     /** The edges, less those right behind another: what hides the nearer one hides the further one too. */
-    private static List<Edge> distinct(List<Item> items, Projection view) {
+    private static List<Edge> distinct(List<Item> items, List<ThinLine> lines, Projection view) {
         List<Edge> edges = new ArrayList<>();
         items.forEach(item -> edges.addAll(Edge.of(item, view)));
+        lines.forEach(line -> Edge.of(line, view).ifPresent(edges::add));
         edges.sort(Edge.FRONT_TO_BACK);
         Map<List<Long>, List<Edge>> byPlace = new HashMap<>();
         List<Edge> distinct = new ArrayList<>();

@@ -11,6 +11,8 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.cladding.Cladding;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Tolerance;
@@ -40,7 +42,7 @@ class SetOutSheetsTest {
     }
 
     private static List<Draft> drafts(Shed shed) {
-        return Stream.concat(PlanSheet.of(shed).stream(), BaseSheet.of(shed).stream())
+        return Stream.concat(PlanSheet.of(new Building(shed, Cladding.of(shed))).stream(), BaseSheet.of(shed).stream())
                 .toList();
     }
 
@@ -70,7 +72,7 @@ class SetOutSheetsTest {
     void planAndSetOutPrintSpanBaysAndDiagonals(@ForAll("valid") Definition definition) {
         Shed shed = Shed.of(definition);
         SetOut setOut = shed.setOut();
-        List<Double> plan = values(PlanSheet.of(shed));
+        List<Double> plan = values(PlanSheet.of(new Building(shed, Cladding.of(shed))));
         List<Double> base = values(BaseSheet.of(shed));
         assertHas(plan, setOut.span());
         assertHas(base, setOut.span());

@@ -1,0 +1,233 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.definition.LiftingBeam;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Place;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.render.dimension.Annotations;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Stroke;
+import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewLine;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * What a plane across the building just inside a frame cuts besides the frame: purlins and girts, sheets, flashings and
+ * gutters, and the slab. Nothing of it for a bare frame.
+ *
+ * @param building what is cut
+ * @param frame where
+ */
+record SectionEnvelope(Building building, int frame) {
+    /** From the frame's line to the plane, into the building, past the frame's own steel. */
+    private static final double INTO = 400;
+
+    private static final double CALLOUT_OFF = 17;
+
+    private boolean isFull() {
+        return building.shed().definition().envelope().isFull();
+    }
+
+    private double y() {
+        double line = building.shed().setOut().frameLine(frame);
+        return frame == building.shed().setOut().frames() ? line - INTO : line + INTO;
+    }
+
+    /** A row that the plane cuts, by the corners of its section. */
+    private record CutRow(Part part, List<Vec2> ring) {
+        Vec2 middle() {
+            return ring.stream().reduce(new Vec2(0, 0), Vec2::plus).times(1.0 / ring.size());
+        }
+    }
+
+    private List<CutRow> rows(PartKind kind) {
+        List<CutRow> rows = new ArrayList<>();
+        for (Part part : building.shed().parts(kind)) {
+            for (Place place : part.places()) {
+                Vec3 along = place.placement().along();
+                double from = place.placement().origin().y();
+                double to = from + along.y() * part.solid().axisLength();
+                if (Math.abs(along.y()) > 0.99 && Math.min(from, to) <= y() && y() <= Math.max(from, to)) {
+                    rows.add(new CutRow(part, ring(part, place)));
+                }
+            }
+        }
+        return rows;
+    }
+
+    private static List<Vec2> ring(Part part, Place place) {
+        return part.solid().profile().outline().stream()
+                .map(p -> place.placement().toWorld(0, p.x(), p.y()))
+                .map(p -> new Vec2(p.x(), p.z()))
+                .toList();
+    }
+
+    private List<CutRow> rows() {
+        return Stream.of(PartKind.PURLIN, PartKind.GIRT)
+                .flatMap(kind -> rows(kind).stream())
+                .toList();
+    }
+
+    private List<CladdingSection.Cut> cuts() {
+        return isFull() ? new CladdingSection(building, y()).cuts() : List.of();
+    }
+
+    /** What it covers of the view. */
+    Envelope bounds() {
+        Envelope bounds = new Envelope();
+        cuts().forEach(cut -> cut.lines().forEach(l -> {
+            bounds.expandToInclude(l.from().x(), l.from().y());
+            bounds.expandToInclude(l.to().x(), l.to().y());
+        }));
+        if (isFull()) {
+            Slab slab = building.shed().definition().ground().slab();
+            double[] ends = floor();
+            bounds.expandToInclude(ends[0] - slab.beyond(), -Math.max(slab.thickness(), slab.padDepth()));
+            bounds.expandToInclude(ends[1] + slab.beyond(), 0);
+        }
+        return bounds;
+    }
+
+    /** The outermost string lines of the frame. */
+    private double[] floor() {
+        var xs = lines().mapToDouble(ColumnLine::x).summaryStatistics();
+        return new double[] {xs.getMin(), xs.getMax()};
+    }
+
+    private Stream<ColumnLine> lines() {
+        return building.shed().setOut().columnLines().stream().filter(l -> l.has(frame));
+    }
+
+    /** Draws it all. */
+    void draw(PlacedView view) {
+        if (!isFull()) {
+            return;
+        }
+        for (CutRow row : rows()) {
+            List<ViewLine> lines = new ArrayList<>();
+            for (int i = 0; i < row.ring.size(); i++) {
+                lines.add(new ViewLine(row.ring.get(i), row.ring.get((i + 1) % row.ring.size()), row.part.mark()));
+            }
+            view.draw(lines, Pen.VISIBLE, Layer.STEEL);
+        }
+        cuts().forEach(cut -> view.draw(cut.lines(), Pen.VISIBLE, Layer.CLADDING));
+        slab(view);
+        hook(view);
+        callouts(view);
+    }
+
+    /** The slab with its thickenings, from edge to edge. */
+    private void slab(PlacedView view) {
+        Slab slab = building.shed().definition().ground().slab();
+        double[] ends = floor();
+        List<Vec2> under = new ArrayList<>(List.of(new Vec2(ends[0] - slab.beyond(), 0)));
+        double half = slab.padSide() / 2;
+        List<ColumnLine> lines =
+                lines().sorted((a, b) -> Double.compare(a.x(), b.x())).toList();
+        double left = ends[0] - slab.beyond();
+        double right = ends[1] + slab.beyond();
+        for (ColumnLine line : lines) {
+            double middle = line.x()
+                    + line.inward()
+                            * line.column(building.shed().definition(), frame).depth()
+                            / 2;
+            double a = Math.max(left, middle - half);
+            double b = Math.min(right, middle + half);
+            if (half > 0 && slab.padDepth() > slab.thickness()) {
+                under.add(new Vec2(a, -slab.thickness()));
+                under.add(new Vec2(a, -slab.padDepth()));
+                under.add(new Vec2(b, -slab.padDepth()));
+                under.add(new Vec2(b, -slab.thickness()));
+            }
+        }
+        under.add(1, new Vec2(left, -slab.thickness()));
+        under.add(new Vec2(right, -slab.thickness()));
+        under.add(new Vec2(right, 0));
+        for (int i = 1; i < under.size(); i++) {
+            if (under.get(i).distance(under.get(i - 1)) > 1) {
+                view.line(under.get(i - 1), under.get(i), Pen.VISIBLE, Layer.CONCRETE);
+            }
+        }
+    }
+
+    private Optional<LiftingBeam> beam() {
+        return building.shed()
+                .definition()
+                .envelope()
+                .liftingBeam()
+                .filter(b -> frame >= b.fromFrame() && frame <= b.toFrame());
+    }
+
+    /** The hook of a lifting beam at its highest. */
+    private void hook(PlacedView view) {
+        beam().ifPresent(b -> {
+            double x = b.along() ? b.offset() : building.shed().setOut().span() / 2;
+            view.line(
+                    new Vec2(x, b.underside()), new Vec2(x, b.underside() - b.hookDrop()), Pen.DIMENSION, Layer.STEEL);
+        });
+    }
+
+    /** Where details are drawn close up: a bubble outside the building and a line to the place. */
+    private void callouts(PlacedView view) {
+        double middle = building.shed().setOut().span() / 2;
+        for (Detail detail : Details.of(building)) {
+            boolean fromFront = Math.abs(detail.view().towards().y()) > 0.99;
+            if (fromFront && detail.clad()) {
+                Vec2 at = view.port()
+                        .toPaper(new Vec2(detail.at().x(), detail.at().z()));
+                boolean ridge = Math.abs(detail.at().x() - middle) < 1;
+                double side = detail.at().x() < middle ? -1 : 1;
+                Vec2 off = ridge
+                        ? new Vec2(CALLOUT_OFF, CALLOUT_OFF * 0.45)
+                        : new Vec2(side * CALLOUT_OFF * 0.2, CALLOUT_OFF * 0.9);
+                Vec2 centre = at.plus(off);
+                Vec2 way = off.unit();
+                view.draw(detail.callout().marks(centre));
+                view.draw(List.of(Stroke.line(
+                        at.plus(way.times(1.5)), centre.minus(way.times(Callout.RADIUS)), Pen.DIMENSION, Layer.LABEL)));
+            }
+        }
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** One label for each section of row and for sheets, gutters and hook. */
+    void name(Annotations annotate) {
+        if (!isFull()) {
+            return;
+        }
+        Set<String> named = new HashSet<>();
+        for (CutRow row : rows()) {
+            String section = row.part.material().description();
+            if (named.add(row.part.kind() + section)) {
+                annotate.note(row.middle(), capital(row.part.kind().label()) + "s " + section);
+            }
+        }
+        for (CladdingSection.Cut cut : cuts()) {
+            boolean flashing = cut.name().startsWith("Flashing");
+            if (!flashing && named.add(cut.name())) {
+                ViewLine line = cut.lines().get(0);
+                annotate.note(line.from().plus(line.to()).times(0.5), cut.name());
+            }
+        }
+        beam().ifPresent(b -> annotate.note(
+                new Vec2(b.along() ? b.offset() : building.shed().setOut().span() / 2, b.underside() - b.hookDrop()),
+                "Hook at its highest +" + Figure.length(b.underside() - b.hookDrop()),
+                "What it may carry: by the engineer"));
+    }
+}
