@@ -53,6 +53,9 @@ final class RoofSheetingPlan {
 
     private static final double LEAST_ARROW = 4;
 
+    /** How much of the way to the high point an arrow shows. */
+    private static final double FALL_SHOWN = 0.75;
+
     /** More downpipes that take the same than this are named together. */
     private static final int MOST_NAMED = 2;
 
@@ -309,12 +312,13 @@ final class RoofSheetingPlan {
             for (double high : List.of(pipe.from(), pipe.to())) {
                 double way = Math.signum(high - pipe.at().y());
                 Vec2 tip = flat(along(pipe.at(), pipe.at().y() + way * 2 * n).plus(off));
-                Vec2 middle = flat(along(pipe.at(), (pipe.at().y() + high) / 2).plus(off));
-                boolean seen = window.contains(tip.x(), tip.y()) && window.contains(middle.x(), middle.y());
-                if (seen && middle.distance(tip) > LEAST_ARROW * n) {
-                    arrow(view, middle, tip);
+                double from = pipe.at().y() + FALL_SHOWN * (high - pipe.at().y());
+                Vec2 tail = flat(along(pipe.at(), from).plus(off));
+                boolean seen = window.contains(tip.x(), tip.y()) && window.contains(tail.x(), tail.y());
+                if (seen && tail.distance(tip) > LEAST_ARROW * n) {
+                    arrow(view, tail, tip);
                     if (!told) {
-                        label(view, middle, Face.REGULAR, "", "Fall 1:" + Figure.length(oneIn));
+                        label(view, tail, Face.REGULAR, "", "Fall 1:" + Figure.length(oneIn));
                         told = true;
                     }
                 }
@@ -380,7 +384,8 @@ final class RoofSheetingPlan {
         for (GutterFalls gutter : gutters) {
             notes.add(Paragraph.bullet("Line " + gutter.run().slope().line().letter() + ": "
                     + water.gutter().name() + ", " + Figure.length(gutter.run().length()) + " long, "
-                    + gutter.names() + ", catchment " + m2(gutter.run().catchmentM2()) + ", "
+                    + "falls 1:" + Figure.length(water.fallOneIn()) + " to " + gutter.names() + ", catchment "
+                    + m2(gutter.run().catchmentM2()) + ", "
                     + litres(gutter.run().flowLs()) + "."));
         }
         if (!gutters.isEmpty()) {
