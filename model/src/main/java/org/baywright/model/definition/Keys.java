@@ -136,7 +136,7 @@ public final class Keys {
                     Key.mm("leanToGap", 0, 100, "between main column and lean-to rafter, level")
                             .usually("10"),
                     Key.of("anchor", "at every hole of every base plate"),
-                    Key.of("envelope", "full, or none for the bare frame").usually("none"),
+                    Key.of("envelope", "full, or none for the bare frame").usually("full"),
                     Key.of("purlins", "roof rows"),
                     Key.of("girts", "wall rows"),
                     Key.of("mullions", "uprights of the end walls, and beside doors"),
