@@ -131,6 +131,7 @@ final class FramingElevations {
                 .levels(Side.RIGHT, levels(wall, bounds));
     }
 
+    /** The frame that an end wall stands at; the end of a lean-to may stand beside its frame's line. */
     private int frameOf(WallFace end) {
         double y = end.axes().origin().y();
         // The end of a lean-to at a frame between stands outside its steel, off the frame's line.

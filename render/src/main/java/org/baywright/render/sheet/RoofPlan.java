@@ -5,10 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.SetOut;
+import org.baywright.render.dimension.Label;
 import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Layer;
+import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
@@ -16,6 +20,11 @@ import org.locationtech.jts.geom.Envelope;
 
 /** What both plans of the roof share: their strips, string lines, bays, widths and grid, and room for notes. */
 final class RoofPlan {
+    /** Length of an arrow's head on paper, mm. */
+    private static final double HEAD = 2.5;
+
+    private static final double TEXT = 2.5;
+
     private static final Margins MARGINS = new Margins(24, 26, 23, 20);
 
     /** How far sheets and gutters may reach past the string lines, mm. */
@@ -112,5 +121,31 @@ final class RoofPlan {
     /** Draws lines of the view as far as a strip shows them. */
     void draw(PlacedView view, Strip strip, List<ViewLine> lines, Pen pen) {
         view.draw(Window.cut(lines, window(strip)), pen, Layer.STEEL);
+    }
+
+    /** Where a position appears on plan. */
+    Vec2 flat(Vec3 at) {
+        return axes().projection().flat(at);
+    }
+
+    /** A line with an arrow at its tip. */
+    static void arrow(PlacedView view, Vec2 tail, Vec2 tip) {
+        Vec2 way = tip.minus(tail).unit().times(view.port().scale().n());
+        view.line(tail, tip, Pen.VISIBLE, Layer.LABEL);
+        view.line(tip, tip.minus(way.times(HEAD)).plus(way.left().times(0.8)), Pen.VISIBLE, Layer.LABEL);
+        view.line(tip, tip.minus(way.times(HEAD)).minus(way.left().times(0.8)), Pen.VISIBLE, Layer.LABEL);
+    }
+
+    /** Words beside a point, in which a part may be named. */
+    static void label(PlacedView view, Vec2 at, Face face, String part, String... words) {
+        view.annotate()
+                .place(new Label(
+                        List.of(words),
+                        view.port().toPaper(at),
+                        Label.Pointer.BESIDE,
+                        List.of(Spot.RIGHT, Spot.ABOVE_RIGHT, Spot.BELOW_RIGHT, Spot.LEFT),
+                        TEXT,
+                        face,
+                        part));
     }
 }

@@ -4,21 +4,16 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.cladding.Surface;
-import org.baywright.model.definition.RoofWater;
 import org.baywright.model.definition.Sheeting;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.render.dimension.Figure;
-import org.baywright.render.dimension.Label;
 import org.baywright.render.dimension.Paragraph;
-import org.baywright.render.dimension.Spot;
-import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Text;
@@ -45,17 +40,6 @@ final class RoofSheetingPlan {
     /** Paper between the numbers of sheets, mm. */
     private static final double NUMBERS_APART = 20;
 
-    private static final double PIPE = 1.2;
-    private static final double HEAD = 2.5;
-
-    /** From a gutter to its fall arrows, and the least length of an arrow, paper mm. */
-    private static final double ARROW_OFF = 2.2;
-
-    private static final double LEAST_ARROW = 4;
-
-    /** More downpipes that take the same than this are named together. */
-    private static final int MOST_NAMED = 2;
-
     /** How far a lay arrow runs, paper mm. */
     private static final double LAY = 18;
 
@@ -63,14 +47,14 @@ final class RoofSheetingPlan {
     private final RoofPlan roof;
     private final PlanAxes axes;
     private final List<Surface> surfaces;
-    private final List<GutterFalls> gutters;
+    private final RoofDrains drains;
 
     private RoofSheetingPlan(Building building) {
         this.building = building;
         this.roof = new RoofPlan(building.shed());
         this.axes = roof.axes();
         this.surfaces = building.cladding().surfaces(Surface.Role.ROOF);
-        this.gutters = GutterFalls.of(building.cladding().gutters());
+        this.drains = new RoofDrains(building, roof);
     }
 
     static List<Draft> of(Building building) {
@@ -93,7 +77,7 @@ final class RoofSheetingPlan {
             names(view, surface, roof.bays(strip));
         }
         flashings(view, strip);
-        gutters.forEach(gutter -> gutter(view, strip, gutter));
+        drains.draw(view, strip);
     }
 
     private Vec2 flat(Vec3 at) {
@@ -193,16 +177,9 @@ final class RoofSheetingPlan {
         Vec2 from = flat(surface, start, v);
         Vec2 to = flat(surface, Math.min(start + LAY * n, width(surface) * 0.9), v);
         if (bays.contains(from.x(), from.y()) || bays.contains(to.x(), to.y())) {
-            arrow(view, from, to);
-            label(view, to, Face.REGULAR, "", "Lay from sheet 1");
+            RoofPlan.arrow(view, from, to);
+            RoofPlan.label(view, to, Face.REGULAR, "", "Lay from sheet 1");
         }
-    }
-
-    private static void arrow(PlacedView view, Vec2 tail, Vec2 tip) {
-        Vec2 way = tip.minus(tail).unit().times(view.port().scale().n());
-        view.line(tail, tip, Pen.VISIBLE, Layer.LABEL);
-        view.line(tip, tip.minus(way.times(HEAD)).plus(way.left().times(0.8)), Pen.VISIBLE, Layer.LABEL);
-        view.line(tip, tip.minus(way.times(HEAD)).minus(way.left().times(0.8)), Pen.VISIBLE, Layer.LABEL);
     }
 
     /** Each mark of sheet once on a slope: how many there and how long. */
@@ -219,7 +196,7 @@ final class RoofSheetingPlan {
             if (!seen.isEmpty()) {
                 Surface.Sheet sheet = sheets.get(0);
                 String light = sheet.translucent() ? ", translucent" : "";
-                label(
+                RoofPlan.label(
                         view,
                         seen.get(seen.size() / 2),
                         Face.BOLD,
@@ -228,18 +205,6 @@ final class RoofSheetingPlan {
                         sheets.size() + " at " + Figure.length(sheet.length()));
             }
         });
-    }
-
-    private static void label(PlacedView view, Vec2 at, Face face, String part, String... words) {
-        view.annotate()
-                .place(new Label(
-                        List.of(words),
-                        view.port().toPaper(at),
-                        Label.Pointer.BESIDE,
-                        List.of(Spot.RIGHT, Spot.ABOVE_RIGHT, Spot.BELOW_RIGHT, Spot.LEFT),
-                        TEXT,
-                        face,
-                        part));
     }
 
     private void flashings(PlacedView view, Strip strip) {
@@ -254,7 +219,7 @@ final class RoofSheetingPlan {
                         .map(r -> middle(r, bays))
                         .filter(p -> bays.contains(p.x(), p.y()))
                         .findFirst()
-                        .ifPresent(at -> label(
+                        .ifPresent(at -> RoofPlan.label(
                                 view,
                                 at,
                                 Face.REGULAR,
@@ -279,88 +244,6 @@ final class RoofSheetingPlan {
                 seen.getMinY() + (level ? 0.5 : 0.35) * seen.getHeight());
     }
 
-    private void gutter(PlacedView view, Strip strip, GutterFalls gutter) {
-        RoofWater water = building.shed().definition().envelope().roofWater();
-        Vec3 out = Vec3.ACROSS.times(-gutter.run().slope().line().inward());
-        Vec3 face = out.times(water.gutter().width());
-        Vec3 from = gutter.run().from();
-        Vec3 to = gutter.run().to();
-        List<ViewLine> lines = List.of(
-                new ViewLine(flat(from), flat(to), ""),
-                new ViewLine(flat(from.plus(face)), flat(to.plus(face)), ""),
-                new ViewLine(flat(from), flat(from.plus(face)), ""),
-                new ViewLine(flat(to), flat(to.plus(face)), ""));
-        roof.draw(view, strip, lines, Pen.VISIBLE);
-        falls(
-                view,
-                strip,
-                gutter,
-                face.plus(out.times(ARROW_OFF * view.port().scale().n())),
-                water.fallOneIn());
-        pipes(view, strip, gutter, face.times(0.5));
-    }
-
-    /** Arrows beside the gutter from each high point to the downpipe; the first tells the fall. */
-    private void falls(PlacedView view, Strip strip, GutterFalls gutter, Vec3 off, double oneIn) {
-        Envelope window = roof.window(strip);
-        double n = view.port().scale().n();
-        boolean told = false;
-        for (GutterFalls.Pipe pipe : gutter.pipes()) {
-            for (double high : List.of(pipe.from(), pipe.to())) {
-                double way = Math.signum(high - pipe.at().y());
-                Vec2 tip = flat(along(pipe.at(), pipe.at().y() + way * 2 * n).plus(off));
-                Vec2 middle = flat(along(pipe.at(), (pipe.at().y() + high) / 2).plus(off));
-                boolean seen = window.contains(tip.x(), tip.y()) && window.contains(middle.x(), middle.y());
-                if (seen && middle.distance(tip) > LEAST_ARROW * n) {
-                    arrow(view, middle, tip);
-                    if (!told) {
-                        label(view, middle, Face.REGULAR, "", "Fall 1:" + Figure.length(oneIn));
-                        told = true;
-                    }
-                }
-            }
-        }
-    }
-
-    /** The downpipes with what each takes; a long run of equal ones is named once. */
-    private void pipes(PlacedView view, Strip strip, GutterFalls gutter, Vec3 toMiddle) {
-        Envelope window = roof.window(strip);
-        List<GutterFalls.Pipe> seen = gutter.pipes().stream()
-                .filter(p -> window.contains(
-                        flat(p.at().plus(toMiddle)).x(),
-                        flat(p.at().plus(toMiddle)).y()))
-                .toList();
-        for (GutterFalls.Pipe pipe : seen) {
-            Vec2 paper = view.port().toPaper(flat(pipe.at().plus(toMiddle)));
-            view.draw(List.of(Arc.circle(paper, PIPE, Pen.OUTLINE, Layer.LABEL, "")));
-        }
-        for (List<GutterFalls.Pipe> run : GutterFalls.alike(seen)) {
-            if (run.size() > MOST_NAMED) {
-                GutterFalls.Pipe middle = run.get(run.size() / 2);
-                name(view, middle, toMiddle, GutterFalls.names(run), "each ");
-            } else {
-                run.forEach(p -> name(view, p, toMiddle, p.name(), ""));
-            }
-        }
-    }
-
-    private void name(PlacedView view, GutterFalls.Pipe pipe, Vec3 toMiddle, String names, String each) {
-        String takes = each + m2(pipe.catchmentM2()) + ", " + litres(pipe.flowLs());
-        label(view, flat(pipe.at().plus(toMiddle)), Face.BOLD, "", names, takes);
-    }
-
-    private static Vec3 along(Vec3 at, double y) {
-        return new Vec3(at.x(), y, at.z());
-    }
-
-    private static String m2(double m2) {
-        return String.format(Locale.ROOT, "%.1f m²", m2);
-    }
-
-    private static String litres(double flowLs) {
-        return String.format(Locale.ROOT, "%.2f L/s", flowLs);
-    }
-
     private List<Paragraph> notes() {
         Sheeting sheeting = building.shed().definition().envelope().sheeting();
         List<Paragraph> notes = new ArrayList<>();
@@ -375,20 +258,7 @@ final class RoofSheetingPlan {
             notes.add(Paragraph.bullet("Grey: translucent sheets. They never carry a person."));
         }
         notes.add(Paragraph.bullet("Heavy lines: flashings by mark; their folds are on the flashing sheet."));
-        notes.add(Paragraph.heading("Roof water"));
-        RoofWater water = building.shed().definition().envelope().roofWater();
-        for (GutterFalls gutter : gutters) {
-            notes.add(Paragraph.bullet("Line " + gutter.run().slope().line().letter() + ": "
-                    + water.gutter().name() + ", " + Figure.length(gutter.run().length()) + " long, "
-                    + gutter.names() + ", catchment " + m2(gutter.run().catchmentM2()) + ", "
-                    + litres(gutter.run().flowLs()) + "."));
-        }
-        if (!gutters.isEmpty()) {
-            notes.add(Paragraph.bullet("At " + Figure.length(water.rainfallMmPerH()) + " mm/h. DP: "
-                    + water.downpipe().name() + ", with the roof and flow that its length of gutter brings. Catchment"
-                    + " counts half the rise of the roof for driven rain, and the roof that drains onto a lean-to."));
-            notes.add(Paragraph.bullet("Outfall, overflow and rainfall are to be confirmed to the local code."));
-        }
+        notes.addAll(drains.notes());
         return notes;
     }
 }
