@@ -9,6 +9,7 @@ import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Where a detail is drawn: a bubble with its number over the number of its sheet.
@@ -22,6 +23,13 @@ record Callout(int detail, String sheet) {
 
     private static final double TEXT = 2.5;
 
+    /** From the place to the middle of its bubble at least, and how much further each time that is taken. */
+    private static final double NEAR = 17;
+
+    private static final double FURTHER = 6;
+    private static final double FURTHEST = 150;
+    private static final int WAYS = 16;
+
     /** The bubble about a point of the paper. */
     List<Mark> marks(Vec2 centre) {
         return List.of(
@@ -30,6 +38,30 @@ record Callout(int detail, String sheet) {
                         centre.minus(new Vec2(RADIUS, 0)), centre.plus(new Vec2(RADIUS, 0)), Pen.VISIBLE, Layer.LABEL),
                 words(String.valueOf(detail), centre.plus(new Vec2(0, 1)), Face.BOLD),
                 words(sheet, centre.minus(new Vec2(0, 1 + TEXT)), Face.REGULAR));
+    }
+
+    /** From a place of a view to room for its bubble: the way wished for, or else the nearest that is free. */
+    static Vec2 room(PlacedView view, Vec2 at, Vec2 wished) {
+        for (double off = NEAR; off < FURTHEST; off += FURTHER) {
+            for (int i = 0; i < WAYS; i++) {
+                Vec2 way = turned(wished.unit(), (i % 2 == 0 ? i : -i - 1) / 2);
+                if (view.isFree(box(at.plus(way.times(off))))) {
+                    return way.times(off);
+                }
+            }
+        }
+        throw new IllegalStateException("no room left on the sheet for a detail's bubble");
+    }
+
+    private static Vec2 turned(Vec2 way, int steps) {
+        double angle = 2 * Math.PI * steps / WAYS;
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        return new Vec2(way.x() * cos - way.y() * sin, way.x() * sin + way.y() * cos);
+    }
+
+    private static Envelope box(Vec2 centre) {
+        return new Envelope(centre.x() - RADIUS, centre.x() + RADIUS, centre.y() - RADIUS, centre.y() + RADIUS);
     }
 
     private static Text words(String words, Vec2 at, Face face) {

@@ -7,6 +7,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.LabelField;
 import org.baywright.render.dimension.ScaleBar;
+import org.baywright.render.dimension.TurnedBox;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
@@ -127,6 +128,11 @@ final class PlacedView {
     /** A straight line of the view. */
     void line(Vec2 from, Vec2 to, Pen pen, Layer layer) {
         draw(List.of(Stroke.line(port.toPaper(from), port.toPaper(to), pen, layer)));
+    }
+
+    /** Whether nothing is written on some paper, and it may be written on. */
+    boolean isFree(Envelope paper) {
+        return field.free(TurnedBox.of(paper));
     }
 
     ViewPort port() {

@@ -38,8 +38,6 @@ record SectionEnvelope(Building building, int frame) {
     /** How far along a sheet its name points: members have theirs in the middle. */
     private static final double NAMED_AT = 0.72;
 
-    private static final double CALLOUT_OFF = 17;
-
     private boolean isFull() {
         return building.shed().definition().envelope().isFull();
     }
@@ -194,9 +192,8 @@ record SectionEnvelope(Building building, int frame) {
                         .toPaper(new Vec2(detail.at().x(), detail.at().z()));
                 boolean ridge = Math.abs(detail.at().x() - middle) < 1;
                 double side = detail.at().x() < middle ? -1 : 1;
-                Vec2 off = ridge
-                        ? new Vec2(CALLOUT_OFF, CALLOUT_OFF * 0.45)
-                        : new Vec2(side * CALLOUT_OFF * 0.2, CALLOUT_OFF * 0.9);
+                Vec2 wished = ridge ? new Vec2(1, 0.45) : new Vec2(side * 0.2, 0.9);
+                Vec2 off = Callout.room(view, at, wished);
                 Vec2 centre = at.plus(off);
                 Vec2 way = off.unit();
                 view.draw(detail.callout().marks(centre));
