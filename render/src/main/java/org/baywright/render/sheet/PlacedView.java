@@ -30,6 +30,12 @@ final class PlacedView {
 
     private static final double TITLE = 3.5;
 
+    /** Where title and bar would else not stand side by side in the cell. */
+    private static final double SMALL_TITLE = 2.5;
+
+    /** Half the last figure of a bar, which stands over its end. */
+    private static final double FIGURE = 6;
+
     /** Width of paper along a border that words keep off. */
     private static final double BORDER = 1;
 
@@ -79,10 +85,11 @@ final class PlacedView {
         double x = cell.getMinX() + 2;
         double y = cell.getMinY() + 3;
         String plain = title + "   " + port.scale();
-        boolean roomy = width(plain + SIZE) + BAR_GAP + BAR < cell.getWidth();
+        boolean roomy = width(plain + SIZE, TITLE) + BAR_GAP + BAR < cell.getWidth();
         String words = roomy ? plain + SIZE : plain;
-        Text text = new Text(words, new Vec2(x, y), TITLE, Text.Align.LEFT, 0, Face.BOLD, Layer.LABEL, "");
-        double end = x + width(words);
+        double height = width(words, TITLE) + BAR_GAP + LEAST_BAR + FIGURE < cell.getWidth() ? TITLE : SMALL_TITLE;
+        Text text = new Text(words, new Vec2(x, y), height, Text.Align.LEFT, 0, Face.BOLD, Layer.LABEL, "");
+        double end = x + width(words, height);
         Vec2 under = new Vec2(0, -1.6);
         draw(List.of(text, Stroke.line(text.at().plus(under), new Vec2(end, y).plus(under), Pen.VISIBLE, Layer.LABEL)));
         double room = Math.max(LEAST_BAR, Math.min(BAR, cell.getMaxX() - end - BAR_GAP));
@@ -96,8 +103,8 @@ final class PlacedView {
         return footEnd;
     }
 
-    private static double width(String words) {
-        return Lettering.width(words, TITLE, Face.BOLD);
+    private static double width(String words, double height) {
+        return Lettering.width(words, height, Face.BOLD);
     }
 
     /** Marks that are already placed on paper; labels keep off them. */
