@@ -134,6 +134,8 @@ public final class EnvelopeKeys {
             "liftingBeam",
             List.of(
                     Key.of("section", "beam or hollow").usually("250UB31.4"),
+                    Key.of("bracket", "of the brackets that carry it, beam or hollow")
+                            .usually("SHS 75x75x4"),
                     Key.of("run", "across: from column to column of one frame; along: under several frames")
                             .usually("across"),
                     Key.count("fromFrame", 1, 201, "the frame it spans at, or the first of several")

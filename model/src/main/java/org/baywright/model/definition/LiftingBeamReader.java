@@ -25,6 +25,7 @@ record LiftingBeamReader(GroupReader group, MemberReader members) {
         }
         return new LiftingBeam(
                 new Member(section, false),
+                new Member(members.section(group, "bracket", SectionUse.BEAM, "SHS 75x75x4"), false),
                 along,
                 from,
                 Math.max(from, to),

@@ -33,6 +33,7 @@ final class ShedBuilder {
             walls.pieces().stream().map(Piece::settled).forEach(pieces::add);
             anchors.addAll(walls.anchors());
         }
+        pieces.addAll(definition.envelope().isFull() ? LiftingMaker.pieces(definition, setOut) : List.of());
         return new Shed(definition, setOut, marked(pieces), anchors);
     }
 

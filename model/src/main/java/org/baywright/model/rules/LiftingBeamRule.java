@@ -3,6 +3,7 @@ package org.baywright.model.rules;
 import java.util.stream.IntStream;
 import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.definition.Side;
+import org.baywright.model.parts.LiftingMaker;
 import org.baywright.model.setout.ColumnLine;
 
 /** A lifting beam lies inside the frame, under the rafters, its hook above a head. It says nothing of strength. */
@@ -60,15 +61,16 @@ final class LiftingBeamRule implements Rule {
     private static void under(Asked asked, LiftingBeam beam) {
         double under =
                 frames(beam).mapToDouble(f -> underRafter(asked, beam, f)).min().orElseThrow();
-        double top = beam.underside() + beam.member().depth();
+        double over = beam.along() ? LiftingMaker.OVER_BEAM : 0;
+        double top = beam.underside() + beam.member().depth() + over;
         if (top > under) {
             asked.error(
                     "lifting-beam-too-high",
                     "liftingBeam.underside",
-                    "the top of the beam is " + Asked.mm(top) + " above the floor; the rafter's underside there is "
-                            + Asked.mm(under),
+                    "the top of the beam " + (over > 0 ? "with its plate and shortest bracket " : "") + "is "
+                            + Asked.mm(top) + " above the floor; the rafter's underside there is " + Asked.mm(under),
                     "set underside to "
-                            + Asked.mm(Math.floor(under - beam.member().depth())) + " or less");
+                            + Asked.mm(Math.floor(under - over - beam.member().depth())) + " or less");
         }
     }
 

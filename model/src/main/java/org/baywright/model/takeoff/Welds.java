@@ -14,7 +14,8 @@ import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 
 /**
- * Fillet welds of the shed: 6 mm all round the member on each of its end plates, 5 mm on both sides of each cleat, or
+ * Fillet welds of the shed: 6 mm all round the member on each of its end plates and
+ * round the brackets of a lifting beam, 5 mm on both sides of each cleat, or
  * as engineer. Common practice, no source.
  *
  * @param sixM metres of 6 mm fillet
@@ -51,7 +52,9 @@ public record Welds(double sixM, double fiveM) {
         double six = 0;
         double five = 0;
         for (Part part : shed.parts()) {
-            if (END_PLATES.contains(part.kind())) {
+            if (part.kind() == PartKind.LIFTING_BRACKET) {
+                six += part.places().stream().mapToDouble(p -> bracket(part, p)).sum();
+            } else if (END_PLATES.contains(part.kind())) {
                 six += part.places().stream().mapToDouble(p -> nearest(p, ends)).sum();
             } else if (CLEATS.contains(part.kind())) {
                 five += 2 * foot(part) * part.quantity();
@@ -79,6 +82,13 @@ public record Welds(double sixM, double fiveM) {
             sum += ring.get(i).distance(ring.get((i + 1) % ring.size()));
         }
         return sum;
+    }
+
+    /** A bracket on a column is welded at its root, one that hangs from a rafter at both ends. */
+    private static double bracket(Part part, Place place) {
+        double root = round(part.solid().startRing(part.solid().profile().outline()));
+        double top = round(part.solid().endRing(part.solid().profile().outline()));
+        return place.placement().along().z() > 0.5 ? root + top : root;
     }
 
     private static double nearest(Place plate, List<End> ends) {

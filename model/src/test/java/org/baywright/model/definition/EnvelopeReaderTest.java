@@ -279,7 +279,7 @@ class EnvelopeReaderTest {
         assertEquals(5300, e.roofWater().gutter().areaMm2());
         assertEquals("downpipe 90 round", e.roofWater().downpipe().name());
         LiftingBeam beam = e.liftingBeam().orElseThrow();
-        assertEquals(new LiftingBeam(beam.member(), true, 2, 3, 6000, 3400, 700), beam);
+        assertEquals(new LiftingBeam(beam.member(), beam.bracket(), true, 2, 3, 6000, 3400, 700), beam);
         assertTrue(envelope("").isFull());
         assertFalse(envelope("envelope: none\n").isFull());
     }

@@ -44,9 +44,10 @@ record FrameType(int number, List<Integer> frames) {
         return makeUps;
     }
 
-    /** Rows, cleats and bracing go on frames of every type; base plates follow columns, and stand under jambs too. */
+    /** Rows, cleats and bracing go on frames of every type; base plates follow columns, and stand under jambs too; a lifting beam goes
+     * with its brackets. */
     private static boolean makesFrame(Part part) {
-        return part.kind().isOfFrame() && part.kind() != PartKind.BASE_PLATE;
+        return part.kind().isOfFrame() && part.kind() != PartKind.BASE_PLATE && part.kind() != PartKind.LIFTING_BEAM;
     }
 
     /** The frame that is drawn. */

@@ -28,6 +28,9 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     /** How far an anchor stands above its plate, for nut and thread. */
     private static final double ABOVE_PLATE = 30;
 
+    /** Frames at the ends of the building stand inside their lines. */
+    private static final double NEAR_LINE = 400;
+
     static FrameView of(Shed shed, int frame) {
         return new FrameView(shed, frame, HiddenLines.visible(Steelwork.frame(shed, frame), FRONT));
     }
@@ -35,7 +38,7 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     /** The same frame, bare: columns, rafters, plates, and what carries a lifting beam. */
     FrameView bare() {
         List<Item> steel = Steelwork.items(
-                shed, (part, place) -> place.frame() == frame && part.kind().isOfFrame() && stands(part, place));
+                shed, (part, place) -> isHere(part, place) && part.kind().isOfFrame() && stands(part, place));
         return new FrameView(shed, frame, HiddenLines.visible(steel, FRONT));
     }
 
@@ -49,6 +52,15 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
         Vec2 middle() {
             return FRONT.flat(place.placement().toWorld(part.solid().centreOfGravity()));
         }
+    }
+
+    /** A lifting beam along the building belongs to each frame that it passes. */
+    private boolean isHere(Part part, Place place) {
+        double from = place.placement().origin().y();
+        double to = from + place.placement().along().y() * part.solid().axisLength();
+        double line = shed.setOut().frameLine(frame);
+        boolean passed = part.kind() == PartKind.LIFTING_BEAM && from < line + NEAR_LINE && to > line - NEAR_LINE;
+        return place.frame() == frame || passed;
     }
 
     /** Base plates of mullions and jambs stand beside the frame. */
@@ -68,7 +80,7 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
     List<Standing> standing(PartKind kind) {
         return shed.parts(kind).stream()
                 .flatMap(part -> part.places().stream()
-                        .filter(p -> p.frame() == frame && stands(part, p))
+                        .filter(p -> isHere(part, p) && stands(part, p))
                         .map(p -> new Standing(part, p)))
                 .sorted(Comparator.comparingDouble(s -> s.middle().x()))
                 .toList();
@@ -120,7 +132,8 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
                 PartKind.CAP_PLATE,
                 PartKind.KNEE_PLATE,
                 PartKind.APEX_PLATE,
-                PartKind.LEAN_TO_PLATE);
+                PartKind.LEAN_TO_PLATE,
+                PartKind.LIFTING_PLATE);
     }
 
     static Stream<PartKind> members() {
