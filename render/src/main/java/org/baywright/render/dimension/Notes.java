@@ -1,6 +1,7 @@
 package org.baywright.render.dimension;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Layer;
@@ -60,6 +61,32 @@ public record Notes(List<Paragraph> paragraphs, double width, double textHeight)
 
     /** The notes parted into columns that are no higher than the room, no paragraph parted. */
     public List<Notes> columns(double roomHeight) {
+        return columns(roomHeight, heights());
+    }
+
+    /** The notes in columns of the least height, in whole millimetres over an even share, at which there are no more. */
+    public Columns inColumns(int most) {
+        double[] heights = heights();
+        double height = Arrays.stream(heights).sum() / most;
+        while (columns(height, heights).size() > most) {
+            height += 1;
+        }
+        return new Columns(height, columns(height, heights));
+    }
+
+    /**
+     * Notes parted into columns.
+     *
+     * @param height that none is higher than
+     * @param notes from left to right
+     */
+    public record Columns(double height, List<Notes> notes) {}
+
+    private double[] heights() {
+        return paragraphs.stream().mapToDouble(this::height).toArray();
+    }
+
+    private List<Notes> columns(double roomHeight, double[] heights) {
         List<Notes> columns = new ArrayList<>();
         List<Paragraph> column = new ArrayList<>();
         double used = 0;
@@ -67,14 +94,14 @@ public record Notes(List<Paragraph> paragraphs, double width, double textHeight)
             Paragraph paragraph = paragraphs.get(i);
             // A heading goes over together with what it stands on.
             boolean heads = paragraph.face() == Face.BOLD && i + 1 < paragraphs.size();
-            double next = heads ? height(paragraphs.get(i + 1)) : 0;
-            if (!column.isEmpty() && used + height(paragraph) + next > roomHeight) {
+            double next = heads ? heights[i + 1] : 0;
+            if (!column.isEmpty() && used + heights[i] + next > roomHeight) {
                 columns.add(new Notes(column, width, textHeight));
                 column = new ArrayList<>();
                 used = 0;
             }
             column.add(paragraph);
-            used += height(paragraph);
+            used += heights[i];
         }
         columns.add(new Notes(column, width, textHeight));
         return columns;

@@ -11,6 +11,8 @@ import org.baywright.render.paper.Face;
  * @param cells the lines of each cell
  */
 record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
+    private static final double ROUNDING = 1e-9;
+
     SetRow {
         cells = cells.stream().map(List::copyOf).toList();
     }
@@ -48,9 +50,9 @@ record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
 
     /** The row itself, or when it is taller than a whole page, pieces that each fit. */
     List<SetRow> pieces(double room) {
-        int most = 1;
-        while (height(most + 1) <= room) {
-            most++;
+        int most = 1 + (int) Math.max(0, (room - height(1)) / (Drafting.LINE_PITCH * Table.TEXT) + ROUNDING);
+        if (lines() <= most) {
+            return List.of(this);
         }
         List<SetRow> pieces = new ArrayList<>();
         for (int first = 0; first < lines(); first += most) {

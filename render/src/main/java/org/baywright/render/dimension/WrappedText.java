@@ -14,15 +14,23 @@ public final class WrappedText {
     /** Lines no wider than the room; a word wider than the room is broken inside. A blank text gives no line. */
     public static List<String> lines(String text, double room, double height, Face face) {
         List<String> lines = new ArrayList<>();
+        double space = Lettering.width(" ", height, face);
         String line = "";
+        double used = 0;
         for (String word : text.strip().split("\\s+")) {
             for (String piece : pieces(word, room, height, face)) {
-                String longer = line.isEmpty() ? piece : line + " " + piece;
-                if (line.isEmpty() || fits(longer, room, height, face)) {
-                    line = longer;
+                // There is no kerning: a line is as wide as its words and spaces.
+                double width = Lettering.width(piece, height, face);
+                if (line.isEmpty()) {
+                    line = piece;
+                    used = width;
+                } else if (used + space + width <= room + ROUNDING) {
+                    line = line + " " + piece;
+                    used += space + width;
                 } else {
                     lines.add(line);
                     line = piece;
+                    used = width;
                 }
             }
         }

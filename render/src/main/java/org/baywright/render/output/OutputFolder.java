@@ -3,6 +3,7 @@ package org.baywright.render.output;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -79,12 +80,25 @@ public final class OutputFolder {
         Path staging = Files.createTempDirectory(folder, ".unfinished-");
         try {
             OutputFolder output = new OutputFolder(folder, staging);
-            for (Map.Entry<String, Content> file : files.entrySet()) {
-                output.prepare(file.getKey(), file.getValue());
-            }
+            output.prepare(files);
             output.replace(List.copyOf(files.keySet()));
         } finally {
             removeAll(staging);
+        }
+    }
+
+    /** The files know nothing of each other, so they are made side by side. */
+    private void prepare(Map<String, Content> files) throws IOException {
+        try {
+            List.copyOf(files.entrySet()).parallelStream().forEach(file -> {
+                try {
+                    prepare(file.getKey(), file.getValue());
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
     }
 

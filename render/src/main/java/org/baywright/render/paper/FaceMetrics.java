@@ -3,6 +3,7 @@ package org.baywright.render.paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -33,10 +34,13 @@ final class FaceMetrics {
         descent = -font.getHorizontalHeader().getDescender();
         Arrays.fill(advances, ABSENT);
         CmapLookup glyphs = font.getUnicodeCmapLookup();
-        for (int c = 0; c < CHARACTERS; c++) {
-            int glyph = glyphs.getGlyphId(c);
-            if (glyph != 0) {
-                advances[c] = font.getAdvanceWidth(glyph);
+        for (int glyph = 1; glyph < font.getNumberOfGlyphs(); glyph++) {
+            List<Integer> characters = glyphs.getCharCodes(glyph);
+            int advance = font.getAdvanceWidth(glyph);
+            for (int c : characters == null ? List.<Integer>of() : characters) {
+                if (c < CHARACTERS) {
+                    advances[c] = advance;
+                }
             }
         }
     }

@@ -16,13 +16,19 @@ public final class Lettering {
     /** Stands where the typeface lacks a character. */
     private static final int MISSING = '?';
 
+    /** Every character from the space to this one is printed as it is. */
+    private static final int PLAIN = 0x7f;
+
     private Lettering() {}
 
     /** Length of a line of text from its start to where the next letter would stand, mm. */
     public static double width(String text, double capHeight, Face face) {
         FaceMetrics metrics = metrics(face);
-        double units =
-                printable(text, face).codePoints().mapToDouble(metrics::advance).sum();
+        long units = 0;
+        String printed = printable(text, face);
+        for (int i = 0; i < printed.length(); i++) {
+            units += metrics.advance(printed.charAt(i));
+        }
         return units * fontSize(capHeight, face) / metrics.unitsPerEm();
     }
 
@@ -50,6 +56,9 @@ public final class Lettering {
      */
     public static String printable(String text, Face face) {
         FaceMetrics metrics = metrics(face);
+        if (text.chars().allMatch(c -> c >= ' ' && c < PLAIN)) {
+            return text;
+        }
         return text.codePoints()
                 .map(c -> Character.isWhitespace(c) ? ' ' : c)
                 .filter(c -> !Character.isISOControl(c) && Character.getType(c) != Character.FORMAT)

@@ -91,14 +91,10 @@ final class CoverSheet {
     /** Notes in two even columns along the foot; returns where the space above them begins. */
     private double notes() {
         double width = (leftEnd - room.getMinX() - GAP) / 2;
-        Notes all = Notes.of(Paragraph.numbered(words()), width);
-        double height = all.height() / 2;
-        while (all.columns(height).size() > 2) {
-            height += 1;
-        }
-        double top = room.getMinY() + height;
+        Notes.Columns parted = Notes.of(Paragraph.numbered(words()), width).inColumns(2);
+        double top = room.getMinY() + parted.height();
         double x = room.getMinX();
-        for (Notes column : all.columns(height)) {
+        for (Notes column : parted.notes()) {
             marks.addAll(column.draw(new Vec2(x, top)));
             x += width + GAP;
         }

@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Project;
 import org.baywright.model.parts.Shed;
@@ -35,18 +36,21 @@ public final class DrawingSet {
     /** The sheets of one set before framing. */
     static List<Draft> drafts(Building building, Bill bill, SetScope scope) {
         Shed shed = building.shed();
-        List<Draft> drafts = new ArrayList<>();
-        drafts.addAll(SiteSheet.of(shed));
-        drafts.addAll(PlanSheet.of(building));
-        drafts.addAll(ElevationSheets.of(building));
-        drafts.addAll(SectionSheets.of(building));
-        drafts.addAll(BaseSheet.of(shed));
-        drafts.addAll(FramingSet.of(building, scope));
-        drafts.addAll(DetailSheets.of(building));
+        // No series needs another, so they are drawn side by side; their order is kept.
+        List<Supplier<List<Draft>>> series = List.of(
+                () -> SiteSheet.of(shed),
+                () -> PlanSheet.of(building),
+                () -> ElevationSheets.of(building),
+                () -> SectionSheets.of(building),
+                () -> BaseSheet.of(shed),
+                () -> FramingSet.of(building, scope),
+                () -> DetailSheets.of(building),
+                () -> BillSheets.of(shed, bill));
+        List<Draft> drafts = new ArrayList<>(
+                series.parallelStream().map(Supplier::get).flatMap(List::stream).toList());
         if (scope == SetScope.ALL) {
             drafts.addAll(FlashingSheets.of(building, next(drafts, "S7.")));
         }
-        drafts.addAll(BillSheets.of(shed, bill));
         drafts.addAll(OpeningSchedule.of(shed, next(drafts, "S8.")));
         // Joints come with their sections but are numbered, and so bound, after the set-out.
         drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));

@@ -44,14 +44,10 @@ record NotedRoom(Strips strips, List<Mark> notes) {
     private static NotedRoom foot(List<Paragraph> words, Function<Envelope, Strips> layout) {
         Envelope room = SheetFrame.room();
         double step = room.getWidth() / FOOT_COLUMNS;
-        Notes all = Notes.of(words, step - GAP);
-        double height = all.height() / FOOT_COLUMNS;
-        while (all.columns(height).size() > FOOT_COLUMNS) {
-            height += 1;
-        }
-        double top = room.getMinY() + height;
+        Notes.Columns parted = Notes.of(words, step - GAP).inColumns(FOOT_COLUMNS);
+        double top = room.getMinY() + parted.height();
         List<Mark> marks = new ArrayList<>();
-        List<Notes> columns = all.columns(height);
+        List<Notes> columns = parted.notes();
         for (int i = 0; i < columns.size(); i++) {
             marks.addAll(columns.get(i).draw(new Vec2(room.getMinX() + 2 + i * step, top)));
         }
