@@ -34,13 +34,16 @@ final class BillSheets {
 
     private BillSheets() {}
 
-    static List<Draft> of(Shed shed, Bill bill) {
+    /** What to buy is no business of the council's. */
+    static List<Draft> of(Shed shed, Bill bill, SetScope scope) {
         SheetFlow flow = new SheetFlow();
         flow.table(
                 "Members and plates by mark; saw cuts are degrees from square, balance is from end A",
                 schedule(shed, bill));
-        flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
-        flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
+        if (scope == SetScope.ALL) {
+            flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
+            flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
+        }
         return flow.drafts("S8.", "Member and plate schedule");
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.setout.ColumnLine;
 import org.baywright.render.view.Projection;
 
 /**
@@ -17,6 +18,7 @@ import org.baywright.render.view.Projection;
  * @param drawn the kinds of parts that are drawn
  * @param named those of them that are named
  * @param clad whether sheets, flashings and gutters are drawn as the plane through its middle cuts them
+ * @param line that a frame has where the detail is found on it
  */
 record Detail(
         Callout callout,
@@ -26,7 +28,8 @@ record Detail(
         double reach,
         Set<PartKind> drawn,
         List<PartKind> named,
-        boolean clad) {
+        boolean clad,
+        ColumnLine line) {
     /** Copies the collections. */
     Detail {
         drawn = Set.copyOf(drawn);

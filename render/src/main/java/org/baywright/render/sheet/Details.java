@@ -67,9 +67,10 @@ final class Details {
             double reach,
             Set<PartKind> drawn,
             List<PartKind> named,
-            boolean clad) {
+            boolean clad,
+            ColumnLine line) {
         Callout callout = new Callout(found.size() + 1, "S7." + (firstSheet + sheet));
-        found.add(new Detail(callout, title, view, at, reach, drawn, named, clad));
+        found.add(new Detail(callout, title, view, at, reach, drawn, named, clad, line));
     }
 
     /** All but the bracing, which would hide what is shown. */
@@ -99,7 +100,7 @@ final class Details {
             eave(lean, "LEAN-TO EAVE, LINE " + lean.letter());
             ColumnLine wall = setOut.main(lean.side());
             double z = lean.roof().heightAt(wall.x()) + 2 * ON_ROOF;
-            section("LEAN-TO AT LINE " + wall.letter(), new Vec3(wall.x(), y(lean), z), EAVE);
+            section("LEAN-TO AT LINE " + wall.letter(), new Vec3(wall.x(), y(lean), z), EAVE, lean);
         });
     }
 
@@ -108,19 +109,19 @@ final class Details {
     }
 
     private void eave(ColumnLine line, String title) {
-        section(title, new Vec3(line.x(), y(line), line.eaveHeight() - ON_ROOF), EAVE);
+        section(title, new Vec3(line.x(), y(line), line.eaveHeight() - ON_ROOF), EAVE, line);
     }
 
-    private void section(String title, Vec3 at, double reach) {
+    private void section(String title, Vec3 at, double reach, ColumnLine line) {
         List<PartKind> named = List.of(PartKind.PURLIN, PartKind.PURLIN_CLEAT, PartKind.GIRT, PartKind.GIRT_CLEAT);
-        add(title, Projection.front(), at, reach, all(), named, true);
+        add(title, Projection.front(), at, reach, all(), named, true, line);
     }
 
     private void top() {
         ColumnLine left = setOut.main(Side.LEFT);
         boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
         double x = gable ? setOut.span() / 2 : setOut.span();
-        section(gable ? "RIDGE" : "HIGH EAVE", new Vec3(x, y(left), setOut.apexHeight() + ON_ROOF / 2), RIDGE);
+        section(gable ? "RIDGE" : "HIGH EAVE", new Vec3(x, y(left), setOut.apexHeight() + ON_ROOF / 2), RIDGE, left);
     }
 
     /** The cleat nearest the middle of the roof's or wall's run, at a frame inside. */
@@ -156,7 +157,15 @@ final class Details {
                 }
             }
             Projection view = kind == PartKind.PURLIN_CLEAT ? Projection.front() : Projection.above();
-            add(title, view, place.placement().origin(), CLEAT, drawn, List.of(kind, row), false);
+            add(
+                    title,
+                    view,
+                    place.placement().origin(),
+                    CLEAT,
+                    drawn,
+                    List.of(kind, row),
+                    false,
+                    setOut.main(Side.LEFT));
         });
     }
 
@@ -176,7 +185,8 @@ final class Details {
                     2 * CLEAT,
                     drawn,
                     List.of(PartKind.BRACE_CLEAT, PartKind.BRACE),
-                    false);
+                    false,
+                    setOut.main(Side.LEFT));
         });
     }
 

@@ -45,7 +45,7 @@ public final class DrawingSet {
                 () -> BaseSheet.of(shed),
                 () -> FramingSet.of(building, scope),
                 () -> DetailSheets.of(building),
-                () -> BillSheets.of(shed, bill));
+                () -> BillSheets.of(shed, bill, scope));
         List<Draft> drafts = new ArrayList<>(
                 series.parallelStream().map(Supplier::get).flatMap(List::stream).toList());
         if (scope == SetScope.ALL) {

@@ -24,6 +24,7 @@ import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewLine;
 
 /** The floor plan: grid, string lines, columns, bays and widths, areas and the fall of the roof. */
 final class PlanSheet {
@@ -35,6 +36,9 @@ final class PlanSheet {
 
     /** Where in a bay a fall is shown, and from its other end an area, so that both have room in one bay. */
     private static final double ASIDE = 0.75;
+
+    /** Along a lifting beam, where it is named: off the ridge and off the names of floors. */
+    private static final double BEAM_NAMED_AT = 0.3;
 
     private final Shed shed;
     private final SetOut setOut;
@@ -77,6 +81,7 @@ final class PlanSheet {
         plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
         ridge(view, strip);
+        liftingBeam(view, strip);
         bays(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
@@ -110,6 +115,21 @@ final class PlanSheet {
         if (gable()) {
             double x = setOut.span() / 2;
             view.line(axes.at(x, first(strip)), axes.at(x, last(strip)), Pen.GRID, Layer.GRID);
+        }
+    }
+
+    /** The middle of a lifting beam overhead, and its name. */
+    private void liftingBeam(PlacedView view, Strip strip) {
+        for (MemberAxis beam : MemberAxis.of(shed, Set.of(PartKind.LIFTING_BEAM))) {
+            double from = Math.max(beam.from().y(), first(strip));
+            double to = Math.min(beam.to().y(), last(strip));
+            if (from <= to) {
+                Vec2 start = axes.at(beam.from().x(), from);
+                Vec2 end = axes.at(beam.to().x(), to);
+                view.draw(List.of(new ViewLine(start, end, beam.part().mark())), Pen.HIDDEN, Layer.STEEL);
+                Vec2 named = start.plus(end.minus(start).times(BEAM_NAMED_AT));
+                view.annotate().note(named, beam.part().mark() + " lifting beam over");
+            }
         }
     }
 

@@ -78,7 +78,7 @@ final class RowSchedule {
                 Set<String> where = new TreeSet<>();
                 MemberAxis.of(part)
                         .forEach(m -> where.add(walls.of(m)
-                                .filter(w -> part.kind() == PartKind.BRACE)
+                                .filter(w -> part.kind() == PartKind.BRACE || part.kind() == PartKind.BRIDGING)
                                 .map(RowSchedule::name)
                                 .orElse("roof")));
                 rows.add(row(part, String.join(", ", where)));

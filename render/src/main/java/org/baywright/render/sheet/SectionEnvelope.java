@@ -187,7 +187,7 @@ record SectionEnvelope(Building building, int frame) {
         double middle = building.shed().setOut().span() / 2;
         for (Detail detail : Details.of(building)) {
             boolean fromFront = Math.abs(detail.view().towards().y()) > 0.99;
-            if (fromFront && detail.clad()) {
+            if (fromFront && detail.clad() && detail.line().has(frame)) {
                 Vec2 at = view.port()
                         .toPaper(new Vec2(detail.at().x(), detail.at().z()));
                 boolean ridge = Math.abs(detail.at().x() - middle) < 1;
