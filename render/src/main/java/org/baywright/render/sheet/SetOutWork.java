@@ -1,0 +1,211 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.baywright.model.definition.Anchor;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PlateStand;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.SlabEdge;
+import org.baywright.model.takeoff.Concrete;
+import org.baywright.render.dimension.Column;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.dimension.Row;
+import org.baywright.render.dimension.Table;
+import org.baywright.render.dimension.TablePart;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Text;
+import org.baywright.render.paper.Face;
+import org.locationtech.jts.geom.Envelope;
+
+/** The order of work, and beside it diagonals, levels and the slab in tables. */
+final class SetOutWork {
+    private static final String TITLE = "Order of work and checks";
+    private static final double STEPS = 0.44;
+    private static final double GAP = 8;
+    private static final double HEADING = 3.5;
+    private static final double HEAD = 6.5;
+
+    /** Differences of diagonals that the table explains, mm. */
+    private static final List<Integer> DIFFERENCES = List.of(2, 5, 10, 15);
+
+    private final Shed shed;
+    private final List<PlateStand> stands;
+
+    private SetOutWork(Shed shed, List<PlateStand> stands) {
+        this.shed = shed;
+        this.stands = stands;
+    }
+
+    /** One sheet, and more when its tables are long. */
+    static List<Draft> of(Shed shed, List<PlateStand> stands) {
+        return new SetOutWork(shed, stands).drafts();
+    }
+
+    private List<Draft> drafts() {
+        Envelope room = SheetFrame.room();
+        Envelope left = Cells.across(room, 0, STEPS);
+        Envelope right = Cells.across(room, STEPS, 1);
+        SheetBuilder sheet = new SheetBuilder("L1.1", TITLE);
+        sheet.draw(Notes.of(steps(), left.getWidth() - GAP).draw(new Vec2(left.getMinX(), left.getMaxY())));
+        Map<String, Table> tables = new LinkedHashMap<>();
+        tables.put("Diagonals and squareness, mm", diagonals(right.getWidth()));
+        tables.put("Levels, packers and grout", levels(right.getWidth()));
+        tables.put("Slab", slab(right.getWidth()));
+        Map<String, Table> waiting = new LinkedHashMap<>();
+        double top = right.getMaxY();
+        for (Map.Entry<String, Table> entry : tables.entrySet()) {
+            TablePart part = entry.getValue().pages(1e6).get(0);
+            if (top - HEAD - part.height() < right.getMinY()) {
+                waiting.put(entry.getKey(), entry.getValue());
+            } else {
+                heading(sheet, entry.getKey(), new Vec2(right.getMinX(), top - HEADING));
+                sheet.draw(part.draw(new Vec2(right.getMinX(), top - HEAD)));
+                top -= HEAD + part.height() + GAP;
+            }
+        }
+        List<Draft> drafts = new ArrayList<>(List.of(sheet.build()));
+        if (!waiting.isEmpty()) {
+            SheetFlow flow = new SheetFlow();
+            waiting.forEach(flow::table);
+            drafts.addAll(flow.drafts("L1.", 2, TITLE));
+        }
+        return drafts;
+    }
+
+    private static void heading(SheetBuilder sheet, String words, Vec2 at) {
+        sheet.draw(List.of(new Text(words, at, HEADING, Text.Align.LEFT, 0, Face.BOLD, Layer.TABLE, "")));
+    }
+
+    private List<Paragraph> steps() {
+        List<Paragraph> paragraphs = new ArrayList<>();
+        paragraphs.add(Paragraph.heading("Order of work with string lines"));
+        paragraphs.addAll(Paragraph.numbered(new StringLineSteps(shed).words()));
+        paragraphs.add(Paragraph.of("Every anchor hole and plate is in setout.csv: along and across from the datum A/1,"
+                + " millimetres."));
+        return paragraphs;
+    }
+
+    private Table diagonals(double width) {
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.words("Rectangle"),
+                Column.numbers("Along"),
+                Column.numbers("Across"),
+                Column.numbers("Diagonal"),
+                Column.numbers("Agree to")));
+        DIFFERENCES.forEach(d -> columns.add(Column.numbers("if " + d)));
+        List<Row> rows = new ArrayList<>();
+        for (Rectangle rectangle : Rectangle.all(shed.setOut())) {
+            List<String> cells = new ArrayList<>(List.of(
+                    rectangle.name(),
+                    Figure.length(rectangle.along()),
+                    Figure.length(rectangle.across()),
+                    Figure.length(rectangle.diagonal()),
+                    Figure.length(rectangle.allowed())));
+            DIFFERENCES.forEach(d -> cells.add(Figure.length(rectangle.outOfSquare(d))));
+            rows.add(Row.of(cells.toArray(String[]::new)));
+        }
+        rows.add(
+                Row.heading("Both diagonals are alike. Last columns: when they differ by 2, 5, 10, 15, so far is the"));
+        rows.add(Row.heading("end line out of square over its length. Agreement: common practice, no source."));
+        return new Table(columns, rows, width).filling();
+    }
+
+    /** A plate with its thickness, and all that stand on plates alike. */
+    private Table levels(double width) {
+        double grout = shed.definition().plates().groutGap();
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.of("Finished floor, FFL", "", Figure.level(0), "", ""));
+        byPlate()
+                .forEach((plate, on) -> rows.add(Row.of(
+                        plate.mark() + " under " + uprights(on),
+                        Figure.level(on.get(0).underside()),
+                        Figure.level(on.get(0).top()),
+                        grout > 0 ? plate.holes().size() + " × " + Figure.length(grout) : "none",
+                        grout > 0 ? litres(plate, grout) : "none")));
+        rows.add(Row.heading(
+                "Packers: steel, 2 to 10 thick, one stack at each anchor. Then grout the whole bed, non-shrink."));
+        return new Table(
+                        List.of(
+                                Column.words("Plate"),
+                                Column.numbers("Underside"),
+                                Column.numbers("Top"),
+                                Column.numbers("Packers"),
+                                Column.numbers("Grout, L")),
+                        rows,
+                        width)
+                .filling();
+    }
+
+    private Map<Part, List<PlateStand>> byPlate() {
+        return stands.stream()
+                .sorted(Comparator.comparing((PlateStand s) -> s.plate().mark().length())
+                        .thenComparing(s -> s.plate().mark()))
+                .collect(Collectors.groupingBy(PlateStand::plate, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static String uprights(List<PlateStand> on) {
+        return on.stream().map(s -> s.upright().mark()).distinct().sorted().collect(Collectors.joining(", "));
+    }
+
+    private static String litres(Part plate, double grout) {
+        double area = plate.solid().profile().depth() * plate.solid().profile().width();
+        return String.format(Locale.ROOT, "%.1f", area * grout / 1e6);
+    }
+
+    private Table slab(double width) {
+        Slab slab = shed.definition().ground().slab();
+        Concrete concrete = Concrete.of(shed);
+        Anchor anchor = shed.definition().anchor();
+        SlabEdge edge = SlabEdge.of(shed.definition(), shed.setOut());
+        double nearest = stands.stream()
+                .flatMap(s -> s.holes().stream())
+                .mapToDouble(edge::distance)
+                .min()
+                .orElse(0);
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.of("Thickness", Figure.length(slab.thickness())));
+        rows.add(Row.of(
+                "Thickening under every base plate",
+                slab.padSide() > 0
+                        ? Figure.length(slab.padSide()) + " square, to " + Figure.length(slab.padDepth()) + " deep"
+                        : "none"));
+        rows.add(Row.of("Columns' outside faces to slab edge", Figure.length(slab.beyond())));
+        rows.add(Row.of("Nearest anchor hole to slab edge", Figure.length(nearest)));
+        rows.add(Row.of(
+                "Product's least edge; full edge, 1.5 × embedment",
+                Figure.length(anchor.minimumEdge()) + "; " + Figure.length(1.5 * anchor.embedment())));
+        rows.add(Row.of(
+                "Concrete: area; in the forms; to order",
+                m3("%.1f m²; ", concrete.areaM2())
+                        + m3("%.2f m³; ", concrete.netM3())
+                        + m3("%.1f m³", concrete.orderM3())));
+        rows.add(Row.of("Mesh sheets 6.0 × 2.4 m, laps 225", String.valueOf(concrete.meshSheets())));
+        rows.add(Row.of("Bars on a grid", bars(slab)));
+        rows.add(Row.heading(
+                "Starting values: the engineer sets slab, thickening, mesh and anchors. Anchor figures are"));
+        rows.add(Row.heading("examples of one product: enter yours."));
+        return new Table(List.of(Column.words("What"), Column.words("Figure, mm")), rows, width).filling();
+    }
+
+    private static String bars(Slab slab) {
+        return slab.bars()
+                .map(b -> Figure.length(b.diameter()) + " at "
+                        + Figure.length(b.along().spacing()) + " along, "
+                        + Figure.length(b.across().spacing()) + " across; cover " + Figure.length(b.cover()))
+                .orElse("not given: locate before drilling");
+    }
+
+    private static String m3(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}
