@@ -36,7 +36,7 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
         for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
             for (Place place : plate.places()) {
                 Upright on = on(place, uprights);
-                stands.add(new PlateStand(grid(shed.setOut(), on, floor(place)), plate, place, on.part, on.place));
+                stands.add(new PlateStand(grid(shed.setOut(), on, place), plate, place, on.part, on.place));
             }
         }
         stands.sort(Comparator.comparingDouble(
@@ -58,10 +58,11 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
         return new Vec2(at.x(), at.y());
     }
 
-    private static String grid(SetOut setOut, Upright on, Vec2 at) {
+    private static String grid(SetOut setOut, Upright on, Place plate) {
+        Vec2 at = floor(plate);
         List<ColumnLine> lines = setOut.columnLines();
         boolean column = on.part.kind() == PartKind.COLUMN || on.part.kind() == PartKind.LEAN_TO_COLUMN;
-        boolean end = !column && Math.abs(on.place.placement().width().x()) > 0.5;
+        boolean end = !column && Math.abs(plate.placement().depth().y()) > 0.5;
         int frame = on.place.frame();
         String letter = lines.stream()
                 .min(Comparator.comparingDouble(l -> Math.abs(l.x() - at.x())))

@@ -32,7 +32,7 @@ import org.locationtech.jts.geom.Envelope;
 final class BarSheets {
     private static final Margins PLAN = new Margins(22, 16, 16, 22);
     private static final Margins CLOSE_UP = new Margins(6, 6, 4, 4);
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 4;
     private static final int ROWS = 2;
 
     /** Ways of meeting the bars beyond these are in the table only. */
@@ -72,7 +72,9 @@ final class BarSheets {
         closeUps(drafts);
         if (!struck.isEmpty()) {
             SheetFlow flow = new SheetFlow();
-            flow.table("Plates with holes that hit or come close to bars, mm", table());
+            flow.table(
+                    "Holes that hit or come close to bars, mm; moves: + away from line 1, + from line A to the right",
+                    table());
             drafts.addAll(flow.drafts("L4.", drafts.size() + 1, "Holes and bars"));
         }
         return drafts;
@@ -86,7 +88,6 @@ final class BarSheets {
         BarGrid grid = check.grid();
         SlabBars bars = grid.bars();
         List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.heading("Holes and bars"));
         words.add(Paragraph.bullet("Bars " + Figure.length(bars.diameter()) + " both ways through the whole slab, "
                 + Figure.length(bars.cover()) + " below its top. Across the building every "
                 + Figure.length(bars.along().spacing()) + ", one at "
@@ -113,7 +114,8 @@ final class BarSheets {
         List<String> words = StruckPlates.words(check.barShift());
         return check.barShift().isEmpty()
                 ? "none: whatever it is, some hole meets a bar. See each plate."
-                : "along " + words.get(0) + ", across " + words.get(1) + ": " + words.get(2) + ".";
+                : "along " + words.get(0) + ", across " + words.get(1) + ": " + words.get(2)
+                        + ". Above zero: away from line 1, and from line A to the right.";
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {

@@ -45,23 +45,35 @@ final class PlateSetting {
     static List<Draft> of(Shed shed, List<PlateStand> stands) {
         List<PlateType> types = PlateType.of(stands, shed.setOut());
         List<Draft> drafts = new ArrayList<>();
-        for (int first = 0; first < types.size(); first += PER_SHEET) {
+        for (int first = 0; first <= types.size(); first += PER_SHEET) {
             SheetBuilder sheet = new SheetBuilder("L3." + (drafts.size() + 1), "Plates on their lines");
             for (int i = first; i < Math.min(types.size(), first + PER_SHEET); i++) {
-                int place = i - first;
-                Envelope cell = Cells.column(Cells.row(SheetFrame.room(), place / 2, 2), place % 2, 2);
-                new PlateSetting(types.get(i)).draw(sheet, cell);
+                new PlateSetting(types.get(i)).draw(sheet, cell(i - first));
+            }
+            if (types.size() < first + PER_SHEET) {
+                section(shed, sheet, cell(types.size() - first));
             }
             drafts.add(sheet.build());
         }
         return drafts;
     }
 
+    private static Envelope cell(int place) {
+        return Cells.column(Cells.row(SheetFrame.room(), place / 2, 2), place % 2, 2);
+    }
+
+    /** A cut through one base, with its levels, after the last type. */
+    private static void section(Shed shed, SheetBuilder sheet, Envelope cell) {
+        PlateUse use = PlateUse.of(Footing.of(shed)).get(0);
+        double grout = shed.definition().plates().groutGap();
+        new BaseSection(use, shed.definition().anchor(), grout).draw(sheet, cell);
+    }
+
     private void draw(SheetBuilder sheet, Envelope cell) {
         Envelope bounds = new Envelope(-type.width() / 2, type.width() / 2, -type.depth() / 2, type.depth() / 2);
         Margins margins = new Margins(
                 MARGINS.left(), MARGINS.right() + (1 - DRAWN) * cell.getWidth(), MARGINS.below(), MARGINS.above());
-        String where = !type.ofFrame() ? "" : type.end() ? " AT AN END LINE" : " BETWEEN";
+        String where = !type.ofFrame() ? " IN A WALL" : type.end() ? " ON AN END LINE" : " ON A LINE BETWEEN";
         PlacedView view = sheet.view(type.plate().mark() + where, cell, bounds, margins, scale(bounds, cell, margins));
         steel(view);
         lines(view);
@@ -187,9 +199,10 @@ final class PlateSetting {
 
     private String turns() {
         return type.stands().stream()
-                .map(s -> Figure.length(s.turnDeg()))
+                .map(PlateStand::turnDeg)
                 .distinct()
                 .sorted()
+                .map(Figure::length)
                 .collect(Collectors.joining(", "));
     }
 

@@ -51,35 +51,55 @@ final class SetOutWork {
         return new SetOutWork(shed, stands).drafts();
     }
 
+    /** A table under its title, with what must be said to read it. */
+    private record Block(String title, Table table, String note) {
+        Notes notes(double width) {
+            return Notes.of(List.of(Paragraph.of(note)), width);
+        }
+    }
+
     private List<Draft> drafts() {
         Envelope room = SheetFrame.room();
         Envelope left = Cells.across(room, 0, STEPS);
         Envelope right = Cells.across(room, STEPS, 1);
         SheetBuilder sheet = new SheetBuilder("L1.1", TITLE);
-        sheet.draw(Notes.of(steps(), left.getWidth() - GAP).draw(new Vec2(left.getMinX(), left.getMaxY())));
-        Map<String, Table> tables = new LinkedHashMap<>();
-        tables.put("Diagonals and squareness, mm", diagonals(right.getWidth()));
-        tables.put("Levels, packers and grout", levels(right.getWidth()));
-        tables.put("Slab", slab(right.getWidth()));
-        Map<String, Table> waiting = new LinkedHashMap<>();
-        double top = right.getMaxY();
-        for (Map.Entry<String, Table> entry : tables.entrySet()) {
-            TablePart part = entry.getValue().pages(1e6).get(0);
-            if (top - HEAD - part.height() < right.getMinY()) {
-                waiting.put(entry.getKey(), entry.getValue());
-            } else {
-                heading(sheet, entry.getKey(), new Vec2(right.getMinX(), top - HEADING));
-                sheet.draw(part.draw(new Vec2(right.getMinX(), top - HEAD)));
-                top -= HEAD + part.height() + GAP;
-            }
-        }
+        Notes steps = Notes.of(steps(), left.getWidth() - GAP);
+        sheet.draw(steps.draw(new Vec2(left.getMinX(), left.getMaxY())));
+        List<Block> waiting = new ArrayList<>();
+        double foot = blocks(sheet, right, waiting);
+        double low = Math.min(foot, left.getMaxY() - steps.height());
+        Envelope below = new Envelope(room.getMinX(), room.getMaxX(), room.getMinY(), low);
+        new StringLineSketch(shed, new StringLineSteps(shed).hurdlesOut()).draw(sheet, below);
         List<Draft> drafts = new ArrayList<>(List.of(sheet.build()));
         if (!waiting.isEmpty()) {
             SheetFlow flow = new SheetFlow();
-            waiting.forEach(flow::table);
+            for (Block block : waiting) {
+                flow.table(block.title, block.table);
+                flow.notes(block.notes(right.getWidth()));
+            }
             drafts.addAll(flow.drafts("L1.", 2, TITLE));
         }
         return drafts;
+    }
+
+    /** As many as the column holds, the others kept waiting; says where they end. */
+    private double blocks(SheetBuilder sheet, Envelope column, List<Block> waiting) {
+        double width = column.getWidth();
+        double top = column.getMaxY();
+        for (Block block : List.of(diagonals(width), levels(width), slab(width))) {
+            TablePart part = block.table.pages(1e6).get(0);
+            Notes notes = block.notes(width);
+            double height = HEAD + part.height() + 2 + notes.height();
+            if (top - height < column.getMinY()) {
+                waiting.add(block);
+            } else {
+                heading(sheet, block.title, new Vec2(column.getMinX(), top - HEADING));
+                sheet.draw(part.draw(new Vec2(column.getMinX(), top - HEAD)));
+                sheet.draw(notes.draw(new Vec2(column.getMinX(), top - HEAD - part.height() - 2)));
+                top -= height + GAP;
+            }
+        }
+        return top;
     }
 
     private static void heading(SheetBuilder sheet, String words, Vec2 at) {
@@ -95,7 +115,7 @@ final class SetOutWork {
         return paragraphs;
     }
 
-    private Table diagonals(double width) {
+    private Block diagonals(double width) {
         List<Column> columns = new ArrayList<>(List.of(
                 Column.words("Rectangle"),
                 Column.numbers("Along"),
@@ -114,14 +134,15 @@ final class SetOutWork {
             DIFFERENCES.forEach(d -> cells.add(Figure.length(rectangle.outOfSquare(d))));
             rows.add(Row.of(cells.toArray(String[]::new)));
         }
-        rows.add(
-                Row.heading("Both diagonals are alike. Last columns: when they differ by 2, 5, 10, 15, so far is the"));
-        rows.add(Row.heading("end line out of square over its length. Agreement: common practice, no source."));
-        return new Table(columns, rows, width).filling();
+        return new Block(
+                "Diagonals and squareness, mm",
+                new Table(columns, rows, width).filling(),
+                "Both diagonals of a rectangle are alike. Last columns: when they differ by 2, 5, 10 or 15, so far is the"
+                        + " line across out of square over its length. Agreement: common practice, no source.");
     }
 
     /** A plate with its thickness, and all that stand on plates alike. */
-    private Table levels(double width) {
+    private Block levels(double width) {
         double grout = shed.definition().plates().groutGap();
         List<Row> rows = new ArrayList<>();
         rows.add(Row.of("Finished floor, FFL", "", Figure.level(0), "", ""));
@@ -132,9 +153,7 @@ final class SetOutWork {
                         Figure.level(on.get(0).top()),
                         grout > 0 ? plate.holes().size() + " × " + Figure.length(grout) : "none",
                         grout > 0 ? litres(plate, grout) : "none")));
-        rows.add(Row.heading(
-                "Packers: steel, 2 to 10 thick, one stack at each anchor. Then grout the whole bed, non-shrink."));
-        return new Table(
+        Table table = new Table(
                         List.of(
                                 Column.words("Plate"),
                                 Column.numbers("Underside"),
@@ -144,6 +163,11 @@ final class SetOutWork {
                         rows,
                         width)
                 .filling();
+        return new Block(
+                "Levels, packers and grout",
+                table,
+                "Packers: steel, 2 to 10 thick, one stack at each anchor. Then grout the whole bed, non-shrink. Grout is"
+                        + " net for one plate.");
     }
 
     private Map<Part, List<PlateStand>> byPlate() {
@@ -162,7 +186,7 @@ final class SetOutWork {
         return String.format(Locale.ROOT, "%.1f", area * grout / 1e6);
     }
 
-    private Table slab(double width) {
+    private Block slab(double width) {
         Slab slab = shed.definition().ground().slab();
         Concrete concrete = Concrete.of(shed);
         Anchor anchor = shed.definition().anchor();
@@ -191,10 +215,11 @@ final class SetOutWork {
                         + m3("%.1f m³", concrete.orderM3())));
         rows.add(Row.of("Mesh sheets 6.0 × 2.4 m, laps 225", String.valueOf(concrete.meshSheets())));
         rows.add(Row.of("Bars on a grid", bars(slab)));
-        rows.add(Row.heading(
-                "Starting values: the engineer sets slab, thickening, mesh and anchors. Anchor figures are"));
-        rows.add(Row.heading("examples of one product: enter yours."));
-        return new Table(List.of(Column.words("What"), Column.words("Figure, mm")), rows, width).filling();
+        return new Block(
+                "Slab",
+                new Table(List.of(Column.words("What"), Column.words("Figure, mm")), rows, width).filling(),
+                "Starting values: the engineer sets slab, thickening, mesh and anchors. Anchor figures are examples of one"
+                        + " product: enter yours.");
     }
 
     private static String bars(Slab slab) {

@@ -25,13 +25,20 @@ import org.baywright.render.paper.Pen;
  * lines.
  */
 final class StringLinePlan {
-    private static final Margins MARGINS = new Margins(62, 44, 46, 42);
+    /** Paper for bubbles, and for a row of dimensions beyond them. */
+    private static final double BUBBLES = 20;
+
+    private static final double ROW = 15.5;
+
+    /** With more bays than this in a strip, only the first of each length shows its diagonal. */
+    private static final int FEW_BAYS = 8;
 
     private final Shed shed;
     private final SetOut setOut;
     private final List<PlateStand> stands;
     private final Plan plan;
     private final PlanAxes axes;
+    private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
         this.shed = shed;
@@ -39,6 +46,34 @@ final class StringLinePlan {
         this.stands = stands;
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.margins = margins();
+    }
+
+    /** Room on each side for the rows that {@link #columns} and {@link #posts} put there. */
+    private Margins margins() {
+        double left = BUBBLES + ROW * ((leftToo(columns().toList()) ? 2 : 0) + row(0));
+        double right = ROW * (2 + row(180));
+        double names = BUBBLES + 2 * ROW;
+        double front = ROW * row(90);
+        double rear = ROW * row(270);
+        double widths = ROW + 4;
+        return axes.turned()
+                ? new Margins(names + front, widths + rear, right, left)
+                : new Margins(left, right, widths + front, names + rear);
+    }
+
+    /** One row when posts of a wall have plates, else none. */
+    private int row(double turn) {
+        return stands.stream().anyMatch(s -> !s.isOfFrame() && s.turnDeg() == turn) ? 1 : 0;
+    }
+
+    private Stream<PlateStand> columns() {
+        return stands.stream().filter(PlateStand::isOfFrame);
+    }
+
+    /** Whether the left-hand side needs rows of its own: its plates stand differently along the building. */
+    private static boolean leftToo(List<PlateStand> columns) {
+        return !middles(columns, Side.LEFT).equals(middles(columns, Side.RIGHT));
     }
 
     static List<Draft> of(Shed shed, List<PlateStand> stands) {
@@ -46,7 +81,7 @@ final class StringLinePlan {
     }
 
     private List<Draft> drafts() {
-        NotedRoom room = NotedRoom.of(notes(), r -> plan.strips(r, MARGINS));
+        NotedRoom room = NotedRoom.of(notes(), r -> plan.strips(r, margins));
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = new SheetBuilder("L2." + (i + 1), "Set-out plan");
@@ -59,21 +94,21 @@ final class StringLinePlan {
 
     private static List<Paragraph> notes() {
         return List.of(
-                Paragraph.heading("Reading this plan"),
                 Paragraph.bullet(
                         "Every running dimension starts at the datum, A/1: one tape, never bay by bay. From the"
                                 + " building outward: middles of the plates under columns; their hole lines; then middles of"
                                 + " the plates under mullions and jambs of that wall."),
                 Paragraph.bullet(
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
-                                + " of floors and bays; each has a twin as long the other way."),
+                                + " of floors and bays; each has a twin as long the other way, and bays alike in"
+                                + " length are alike."),
                 Paragraph.bullet("The thin line outside is the slab's edge. Each plate's own drawing follows; every"
                         + " hole is in setout.csv."));
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        PlacedView view = sheet.view("SET-OUT PLAN" + lines, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
+        PlacedView view = sheet.view("SET-OUT PLAN" + lines, strip.cell(), plan.bounds(strip), margins, strips.scale());
         slab(view, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
@@ -140,9 +175,8 @@ final class StringLinePlan {
     /** Along on the right-hand side, on the left too when its plates stand differently; and across. */
     private void columns(PlacedView view, Strip strip) {
         List<PlateStand> columns = in(strip).filter(PlateStand::isOfFrame).toList();
-        boolean alike = middles(columns, Side.LEFT).equals(middles(columns, Side.RIGHT));
         along(view, axes.alongside(), plan.right(), columns, Side.RIGHT);
-        if (!alike) {
+        if (leftToo(columns)) {
             along(view, axes.frameNames(), plan.left(), columns, Side.LEFT);
         }
         double y = setOut.frameLine(axes.turned() ? strip.firstFrame() : strip.lastFrame());
@@ -231,13 +265,15 @@ final class StringLinePlan {
         int first = strip.firstFrame();
         int last = strip.lastFrame();
         both(view, 0, setOut.span(), first, last);
+        TreeSet<Double> shown = new TreeSet<>();
         for (int bay = first; bay < last && last - first > 1; bay++) {
-            boolean down = (bay - first) % 2 == 0;
-            view.annotate()
-                    .diagonal(
-                            "",
-                            axes.at(down ? 0 : setOut.span(), setOut.frameLine(bay)),
-                            axes.at(down ? setOut.span() : 0, setOut.frameLine(bay + 1)));
+            double length = setOut.frameLine(bay + 1) - setOut.frameLine(bay);
+            if (shown.add(length) || last - first <= FEW_BAYS) {
+                boolean down = (bay - first) % 2 == 0;
+                Vec2 from = axes.at(down ? 0 : setOut.span(), setOut.frameLine(bay));
+                Vec2 to = axes.at(down ? setOut.span() : 0, setOut.frameLine(bay + 1));
+                view.annotate().diagonal("", from, to);
+            }
         }
         for (ColumnLine line : plan.lines(strip)) {
             if (line.leanTo()) {

@@ -15,9 +15,6 @@ final class StringLineSteps {
     /** Hurdles stand so far outside the slab, to be out of the way of digging and formwork. */
     private static final double CLEAR_OF_WORK = 1000;
 
-    /** A right angle is measured in whole steps of this: 3, 4 and 5 times. */
-    private static final double STEP = 100;
-
     /** More frames than this are read off the plan. */
     private static final int LISTED = 10;
 
@@ -54,33 +51,32 @@ final class StringLineSteps {
         return steps;
     }
 
+    /** How far hurdles stand outside the string lines. */
+    double hurdlesOut() {
+        return shed.definition().ground().slab().beyond() + CLEAR_OF_WORK;
+    }
+
     private String hurdles() {
         double beyond = shed.definition().ground().slab().beyond();
         return "Hurdles. Set a hurdle (profile) at both ends of every string line, at least "
-                + mm(beyond + CLEAR_OF_WORK)
+                + mm(hurdlesOut())
                 + " outside the lines, tops level with each other and just above the slab. The slab's edge is "
                 + mm(beyond) + " outside the lines.";
     }
 
-    /** The largest 3-4-5 triangle, in steps, whose longer leg lies along the longer side. */
     private String rightAngle() {
-        boolean longer = setOut.length() >= setOut.span();
-        double large = Math.max(setOut.length(), setOut.span());
-        double small = Math.min(setOut.length(), setOut.span());
-        double unit = Math.max(STEP, Math.floor(Math.min(large / 4, small / 3) / STEP) * STEP);
-        double onA = (longer ? 4 : 3) * unit;
-        double onOne = (longer ? 3 : 4) * unit;
-        return "Right angle. From A/1 mark " + mm(onA) + " on line A and " + mm(onOne)
-                + " on line 1. Swing line 1 until the two marks are " + mm(5 * unit)
-                + " apart (3-4-5 times " + mm(unit) + ").";
+        RightAngle angle = RightAngle.of(setOut);
+        return "Right angle. From A/1 mark " + mm(angle.onA()) + " on line A and " + mm(angle.onOne())
+                + " on line 1. Swing line 1 until the two marks are " + mm(angle.across())
+                + " apart (3-4-5 times " + mm(angle.unit()) + ").";
     }
 
     private String diagonals() {
         Rectangle main = Rectangle.main(setOut);
         return "Diagonals. A/1 to " + corner("B") + " and B/1 to " + corner("A") + " are both " + mm(main.diagonal())
-                + ". They must agree within " + mm(main.allowed()) + ". When they differ by 10, the end lines are "
-                + mm(main.outOfSquare(10)) + " out of square over the span: move lines 1 and " + setOut.frames()
-                + " at line B towards the shorter diagonal's ends by that, never line A, and measure again.";
+                + ". They must agree within " + mm(main.allowed()) + ". When they differ by 10, line B's marks are "
+                + mm(main.outOfSquare(10)) + " too far towards one end: slide B/1 and " + corner("B")
+                + " by that towards the end where the shorter diagonal meets line B. Line A stays. Measure again.";
     }
 
     private String leanTo(ColumnLine line) {
