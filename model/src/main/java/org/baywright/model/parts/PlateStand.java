@@ -89,6 +89,12 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
         return upright.kind() == PartKind.COLUMN || upright.kind() == PartKind.LEAN_TO_COLUMN;
     }
 
+    /** Its grid place; where that does not tell plates of a wall apart, with their distance from the datum too. */
+    public String name() {
+        double at = grid.contains("-") && grid.indexOf('-') < grid.indexOf('/') ? middle().x() : middle().y();
+        return isOfFrame() ? grid : grid + " at " + Math.round(at);
+    }
+
     /** The middle of its underside. */
     public Vec3 middle() {
         return platePlace.placement().origin();

@@ -41,13 +41,13 @@ final class AnchorDepthRule implements Rule {
                     anchor.size() + " anchors set " + Asked.mm(anchor.embedment()) + " mm deep need at least "
                             + Asked.mm(anchor.minimumConcrete()) + " mm of concrete; under "
                             + stand.plate().mark()
-                            + " at " + stand.grid() + " " + thick,
+                            + " at " + stand.name() + " " + thick,
                     "thicken the slab under every base plate, and use the figures of the product you buy");
         } else if (past < anchor.minimumEdge()) {
             asked.advice(
                     "thickening-narrow",
                     "slab.padSide",
-                    "the thickening under " + stand.plate().mark() + " at " + stand.grid() + " ends "
+                    "the thickening under " + stand.plate().mark() + " at " + stand.name() + " ends "
                             + Asked.mm(past) + " mm past a hole line, less than the least edge distance of "
                             + Asked.mm(anchor.minimumEdge()) + " mm",
                     "widen it, or ask the engineer");

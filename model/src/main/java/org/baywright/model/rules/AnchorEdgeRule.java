@@ -29,7 +29,7 @@ final class AnchorEdgeRule implements Rule {
     private static void tell(Asked asked, Nearest nearest) {
         Anchor anchor = asked.definition().anchor();
         double full = FULL * anchor.embedment();
-        String where = "a hole of " + nearest.stand.plate().mark() + " at " + nearest.stand.grid();
+        String where = "a hole of " + nearest.stand.plate().mark() + " at " + nearest.stand.name();
         String stands =
                 nearest.edge > 0 ? " is " + Asked.mm(nearest.edge) + " mm from the slab's edge" : " is off the slab";
         String asks = beyond(asked, nearest, anchor.minimumEdge()) + " mm for the product's least of "

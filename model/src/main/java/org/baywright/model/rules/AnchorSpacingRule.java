@@ -29,7 +29,7 @@ final class AnchorSpacingRule implements Rule {
     private static void within(Asked asked, PlateStand stand) {
         Anchor anchor = asked.definition().anchor();
         double closest = closest(stand.holes(), stand.holes());
-        String apart = "anchors of " + stand.plate().mark() + " at " + stand.grid() + " stand " + Asked.mm(closest)
+        String apart = "anchors of " + stand.plate().mark() + " at " + stand.name() + " stand " + Asked.mm(closest)
                 + " mm apart; ";
         if (closest < anchor.minimumSpacing() - 1e-6) {
             asked.error(
@@ -54,8 +54,8 @@ final class AnchorSpacingRule implements Rule {
             asked.advice(
                     "plates-share-concrete",
                     "anchor.minimumSpacing",
-                    "anchors of " + a.plate().mark() + " at " + a.grid() + " and of "
-                            + b.plate().mark() + " at " + b.grid()
+                    "anchors of " + a.plate().mark() + " at " + a.name() + " and of "
+                            + b.plate().mark() + " at " + b.name()
                             + " stand " + Asked.mm(closest) + " mm apart; the product's least is "
                             + Asked.mm(anchor.minimumSpacing()) + " mm",
                     "move the opening or the post, or ask the engineer");

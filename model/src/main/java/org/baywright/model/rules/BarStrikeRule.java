@@ -26,7 +26,7 @@ final class BarStrikeRule implements Rule {
                     "anchor-hits-bar",
                     "slab.bars",
                     holes + (holes == 1 ? " anchor hole meets" : " anchor holes meet") + " a bar, the first at "
-                            + hit.get(0).grid() + ", and " + check.count(Meeting.CLOSE) + " come close",
+                            + hit.get(0).name() + ", and " + check.count(Meeting.CLOSE) + " come close",
                     remedy(check.barShift()));
         }
     }

@@ -207,7 +207,7 @@ final class PlateSetting {
     }
 
     private String places() {
-        String all = type.stands().stream().map(PlateStand::grid).collect(Collectors.joining(", "));
+        String all = type.stands().stream().map(PlateStand::name).collect(Collectors.joining(", "));
         return all.length() <= LONGEST_LIST ? all : "see setout.csv";
     }
 }

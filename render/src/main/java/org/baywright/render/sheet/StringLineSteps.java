@@ -18,6 +18,9 @@ final class StringLineSteps {
     /** More frames than this are read off the plan. */
     private static final int LISTED = 10;
 
+    /** Long tapes end here. */
+    private static final double TAPE = 50_000;
+
     private final Shed shed;
     private final SetOut setOut;
 
@@ -39,7 +42,9 @@ final class StringLineSteps {
         steps.add(diagonals());
         setOut.leanTos().forEach(line -> steps.add(leanTo(line)));
         steps.add(frames());
-        steps.add("Bays. Check the diagonal of every bay against the table.");
+        if (setOut.frames() > 2) {
+            steps.add("Bays. Check the diagonal of every bay against the table.");
+        }
         steps.add(levels());
         steps.add("Plates. Lay each plate or its template with the column's outside face on the string line of its row"
                 + " and its middle on the frame's line; at the end lines its column stands inside. Outside of the plate"
@@ -96,7 +101,9 @@ final class StringLineSteps {
                                 .collect(Collectors.joining(", "))
                 : ", as the plan gives them";
         return start + marks
-                + ". Do not move the tape and do not add bays. The same on line B from line 1. Lines of frames between the"
+                + ". Do not move the tape and do not add bays"
+                + (setOut.length() > TAPE ? "; past its end carry on from one mark that was measured twice" : "")
+                + ". The same on line B from line 1. Lines of frames between the"
                 + " ends are the middles of their columns.";
     }
 

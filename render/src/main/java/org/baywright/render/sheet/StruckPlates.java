@@ -56,7 +56,7 @@ record StruckPlates(BarCheck check, List<PlateStand> stands) {
     }
 
     String places() {
-        return stands.stream().map(PlateStand::grid).collect(Collectors.joining(", "));
+        return stands.stream().map(PlateStand::name).collect(Collectors.joining(", "));
     }
 
     /** The numbers of the holes that lie so. */
