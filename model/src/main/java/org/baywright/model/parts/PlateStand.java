@@ -92,7 +92,7 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
     /** Its grid place; where that does not tell plates of a wall apart, with their distance from the datum too. */
     public String name() {
         double at = grid.contains("-") && grid.indexOf('-') < grid.indexOf('/') ? middle().x() : middle().y();
-        return isOfFrame() ? grid : grid + " at " + Math.round(at);
+        return isOfFrame() ? grid : grid + " (" + Math.round(at) + ")";
     }
 
     /** The middle of its underside. */

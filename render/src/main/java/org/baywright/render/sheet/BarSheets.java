@@ -102,7 +102,10 @@ final class BarSheets {
                                 + check.count(Meeting.CLEAR) + " are clear."
                         : "Holes are " + Figure.length(grid.depth())
                                 + " deep and end above the bars: none is checked in plan."));
-        words.add(Paragraph.bullet(HoleSign.LEGEND + " On the plan a plate shows its worst hole."));
+        words.add(
+                Paragraph.bullet(
+                        HoleSign.LEGEND
+                                + " On the plan a plate shows its worst hole; the first of those that lie alike is named, the table names all."));
         words.add(Paragraph.bullet("Smallest shift of all the bars: " + barShift()));
         words.add(Paragraph.bullet("Bars lie where they were tied. Locate them over every hole before drilling. If the"
                 + " bit meets a bar, stop: cut no bar, bend no rod, ask the engineer. Moving a plate moves its column:"

@@ -30,6 +30,11 @@ final class StringLinePlan {
 
     private static final double ROW = 15.5;
 
+    /** From here on figures have six digits, and stand upright beyond their row. */
+    private static final double LONG = 100_000;
+
+    private static final double LONG_ROW = 20;
+
     /** With more bays than this in a strip, only the first of each length shows its diagonal. */
     private static final int FEW_BAYS = 8;
 
@@ -51,8 +56,9 @@ final class StringLinePlan {
 
     /** Room on each side for the rows that {@link #columns} and {@link #posts} put there. */
     private Margins margins() {
-        double left = BUBBLES + ROW * ((leftToo(columns().toList()) ? 2 : 0) + row(0));
-        double right = ROW * (2 + row(180));
+        double row = setOut.length() < LONG ? ROW : LONG_ROW;
+        double left = BUBBLES + row * ((leftToo(columns().toList()) ? 2 : 0) + row(0));
+        double right = row * (2 + row(180));
         double names = BUBBLES + 2 * ROW;
         double front = ROW * row(90);
         double rear = ROW * row(270);
@@ -94,10 +100,9 @@ final class StringLinePlan {
 
     private static List<Paragraph> notes() {
         return List.of(
-                Paragraph.bullet(
-                        "Every running dimension starts at the datum, A/1: one tape, never bay by bay. From the"
-                                + " building outward: middles of the plates under columns; their hole lines; then middles of"
-                                + " the plates under mullions and jambs of that wall."),
+                Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
+                        + " gives the middles of the plates under columns, one their hole lines, one the middles of"
+                        + " the plates under mullions and jambs of that wall."),
                 Paragraph.bullet(
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
                                 + " of floors and bays; each has a twin as long the other way, and bays alike in"
