@@ -79,7 +79,8 @@ final class StringLinePlan {
 
     /** Whether the left-hand side needs rows of its own: its plates stand differently along the building. */
     private static boolean leftToo(List<PlateStand> columns) {
-        return !middles(columns, Side.LEFT).equals(middles(columns, Side.RIGHT));
+        return !middles(columns, Side.LEFT).equals(middles(columns, Side.RIGHT))
+                || !holeLines(columns, Side.LEFT).equals(holeLines(columns, Side.RIGHT));
     }
 
     static List<Draft> of(Shed shed, List<PlateStand> stands) {
@@ -201,6 +202,10 @@ final class StringLinePlan {
         return distinct(of(columns, side).map(s -> s.middle().y()));
     }
 
+    private static TreeSet<Double> holeLines(List<PlateStand> columns, Side side) {
+        return distinct(of(columns, side).flatMap(s -> s.holes().stream().map(Vec2::y)));
+    }
+
     private static Stream<PlateStand> of(List<PlateStand> columns, Side side) {
         return columns.stream().filter(s -> s.uprightPlace().side() == side);
     }
@@ -208,11 +213,7 @@ final class StringLinePlan {
     private void along(
             PlacedView view, org.baywright.render.dimension.Side on, double x, List<PlateStand> columns, Side side) {
         along(view, on, x, middles(columns, side));
-        along(
-                view,
-                on,
-                x,
-                distinct(of(columns, side).flatMap(s -> s.holes().stream().map(Vec2::y))));
+        along(view, on, x, holeLines(columns, side));
     }
 
     private void along(PlacedView view, org.baywright.render.dimension.Side on, double x, TreeSet<Double> ys) {

@@ -71,12 +71,12 @@ class SetOutSetTest {
         }
     }
 
-    @Property(tries = 8)
+    @Property(tries = 5)
     void bareShedsCanBeReadAndMeasured(@ForAll("bare") Definition definition) {
         holds(definition);
     }
 
-    @Property(tries = 8)
+    @Property(tries = 5)
     void closedShedsOverBarsToo(@ForAll("clad") Definition definition) {
         holds(withBars(definition));
     }
@@ -98,7 +98,7 @@ class SetOutSetTest {
     }
 
     /** Every middle and every hole line of a column's plate is among the running dimensions of the plan. */
-    @Property(tries = 8)
+    @Property(tries = 5)
     void thePlanGivesEveryMiddleAndHoleLine(@ForAll("bare") Definition definition) {
         Shed shed = Shed.of(definition);
         Set<String> printed = words(SetOutSet.drafts(shed).stream()
