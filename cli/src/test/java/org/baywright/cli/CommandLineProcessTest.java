@@ -60,7 +60,15 @@ class CommandLineProcessTest {
         Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
         assertEquals(
-                Set.of("drawings.pdf", "order.pdf", "order.xlsx", "bill-of-materials.csv", "parts.csv", "summary.json"),
+                Set.of(
+                        "drawings.pdf",
+                        "order.pdf",
+                        "order.xlsx",
+                        "bill-of-materials.csv",
+                        "setout.pdf",
+                        "setout.csv",
+                        "parts.csv",
+                        "summary.json"),
                 names(first));
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
@@ -77,6 +85,26 @@ class CommandLineProcessTest {
         for (String name : names(first)) {
             assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
         }
+    }
+
+    @Test
+    void setoutWritesSheetsAndCoordinatesAndTellsOfBars() throws Exception {
+        Path out = folder.resolve("out");
+        Run run = run(
+                FIVE_NUMBERS + "slab: {bars: {diameter: 12, spacing: [200, 210], offset: 135}}\n",
+                "setout",
+                "-",
+                "--out",
+                out.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertEquals(Set.of("setout.pdf", "setout.csv", "parts.csv", "summary.json"), names(out));
+        assertTrue(run.err.contains("[anchor-hits-bar]"), run.err);
+        List<String> lines = Files.readAllLines(out.resolve("setout.csv"));
+        assertEquals(1 + 12 + 48, lines.size());
+        assertEquals("A/1,BP1,C1,hole,3,135.0,135.0,0,0.0,20.0,36.0,hit", lines.get(4));
+        Run wrong = run(FIVE_NUMBERS, "setout", "-", "--out", out.toString(), "--set", "slab.beyond=114");
+        assertEquals(Baywright.PROBLEMS, wrong.code);
+        assertTrue(wrong.err.contains("[anchor-off-edge]"), wrong.err);
     }
 
     @Test

@@ -71,6 +71,7 @@ final class Shipped {
                 row.number("holeDiameter"),
                 row.number("embedment"),
                 row.number("minimumEdge"),
+                row.number("minimumSpacing"),
                 row.number("minimumConcrete"),
                 row.number("plateHole"),
                 row.number("stressAreaMm2"),

@@ -8,6 +8,7 @@ package org.baywright.model.definition;
  * @param holeDiameter of the hole in the concrete: the drill bit
  * @param embedment depth of the hole
  * @param minimumEdge least distance from hole centre to concrete edge
+ * @param minimumSpacing least distance between two holes
  * @param minimumConcrete least concrete thickness
  * @param plateHole hole in the plate for this anchor
  */
@@ -17,5 +18,6 @@ public record Anchor(
         double holeDiameter,
         double embedment,
         double minimumEdge,
+        double minimumSpacing,
         double minimumConcrete,
         double plateHole) {}

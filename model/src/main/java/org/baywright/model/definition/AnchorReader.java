@@ -28,12 +28,15 @@ record AnchorReader(GroupReader group, Catalogue catalogue) {
             tellMissing(size);
         }
         double rod = figure("rodDiameter", known.map(AnchorType::rodDiameter).orElse(metric(size)));
+        // Data sheets of such anchors often give one figure for both, so a product's edge stands in for its spacing.
+        double edge = figure("minimumEdge", known, AnchorType::minimumEdge);
         Anchor anchor = new Anchor(
                 known.map(AnchorType::size).orElse(size),
                 rod,
                 figure("holeDiameter", known, AnchorType::holeDiameter),
                 figure("embedment", known, AnchorType::embedment),
-                figure("minimumEdge", known, AnchorType::minimumEdge),
+                edge,
+                figure("minimumSpacing", known.map(AnchorType::minimumSpacing).orElse(edge)),
                 figure("minimumConcrete", known, AnchorType::minimumConcrete),
                 figure("plateHole", known.map(AnchorType::plateHole).orElse(rod + 6)));
         if (group.findings().errors() == before) {

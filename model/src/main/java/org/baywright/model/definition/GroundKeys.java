@@ -14,7 +14,22 @@ public final class GroundKeys {
                     Key.mm("padSide", 0, 5000, "square thickening under a base plate; 0 for none")
                             .usually("600"),
                     Key.mm("padDepth", 0, 3000, "from the top of the slab to the bottom of the thickening")
-                            .usually("300")));
+                            .usually("300"),
+                    Key.of("bars", "reinforcement on a grid; anchor holes are not checked against it when left out")));
+
+    /** {@code slab.bars}: 40 cover and a gap of 10 to the drill are common practice, no source. */
+    public static final KeyGroup BARS = new KeyGroup(
+            "slab.bars",
+            List.of(
+                    Key.mm("diameter", 3, 40, "of the bars").must(),
+                    Key.mm("spacing", 50, 1000, "middle to middle: one number, or [along, across] the building")
+                            .must(),
+                    Key.mm("offset", -5000, 5000, "first bar from the datum lines: one number, or [along, across]")
+                            .must(),
+                    Key.mm("cover", 10, 1000, "from the top of the slab to the upper bars")
+                            .usually("40"),
+                    Key.mm("close", 0, 100, "least clear gap between a hole and a bar")
+                            .usually("10")));
 
     /** {@code site}: millimetres east and north of any point of reference, like every other length of the file. */
     public static final KeyGroup SITE = new KeyGroup(
@@ -30,8 +45,8 @@ public final class GroundKeys {
                             .usually("0"),
                     Key.mm("neighbours", -10e6, 10e6, "other buildings, each a list of corners")));
 
-    /** Both groups. */
-    static final List<KeyGroup> ALL = List.of(SLAB, SITE);
+    /** All of them. */
+    static final List<KeyGroup> ALL = List.of(SLAB, BARS, SITE);
 
     private GroundKeys() {}
 }

@@ -1,6 +1,7 @@
 package org.baywright.model.definition;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.baywright.model.geometry.Vec2;
 
@@ -16,8 +17,48 @@ record GroundReader(GroupReader file) {
                         slab.number("thickness"),
                         slab.number("beyond"),
                         slab.number("padSide"),
-                        slab.number("padDepth")),
+                        slab.number("padDepth"),
+                        slab.given("bars").map(b -> bars(GroupReader.of(b, GroundKeys.BARS, file.values()), slab))),
                 file.given("site").map(s -> site(GroupReader.of(s, GroundKeys.SITE, file.values()))));
+    }
+
+    private static SlabBars bars(GroupReader group, GroupReader slab) {
+        double[] spacing = alongAndAcross(group, "spacing");
+        double[] offset = alongAndAcross(group, "offset");
+        SlabBars bars = new SlabBars(
+                group.number("diameter"),
+                new SlabBars.Row(spacing[0], offset[0]),
+                new SlabBars.Row(spacing[1], offset[1]),
+                group.number("cover"),
+                group.number("close"));
+        double lowest = bars.cover() + 2 * bars.diameter();
+        double thickness = slab.number("thickness");
+        if (lowest > thickness) {
+            String message = "bars both ways under that cover reach " + NumberText.plain(lowest)
+                    + " mm down; the slab is " + NumberText.plain(thickness) + " mm thick";
+            group.findings().error("bars-below-slab", group.where("cover"), message, "lessen cover or diameter");
+        }
+        return bars;
+    }
+
+    /** A number for both ways, or one for each. */
+    private static double[] alongAndAcross(GroupReader group, String key) {
+        Range range = GroundKeys.BARS.key(key).range().orElseThrow();
+        Optional<Located> found = group.value(key);
+        if (found.isPresent() && found.get() instanceof Located.Sequence list) {
+            if (list.items().size() != 2) {
+                String message = "a list of " + list.items().size() + " was read; expected are two, [along, across]";
+                group.findings().error("not-a-pair", list.where(), message, "write one number, or two in brackets");
+                return new double[] {range.high(), range.high()};
+            }
+            return list.items().stream()
+                    .mapToDouble(item -> group.values().number(item, range).orElse(range.high()))
+                    .toArray();
+        }
+        double both = found.map(f -> group.values().number(f, range))
+                .orElse(OptionalDouble.empty())
+                .orElse(range.high());
+        return new double[] {both, both};
     }
 
     private static Site site(GroupReader group) {

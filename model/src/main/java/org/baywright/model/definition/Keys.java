@@ -86,6 +86,11 @@ public final class Keys {
                     Key.mm("holeDiameter", 6, 100, "of the hole in the concrete: the drill bit"),
                     Key.mm("embedment", 20, 2000, "depth of the hole in the concrete"),
                     Key.mm("minimumEdge", 0, 2000, "least distance from hole centre to concrete edge"),
+                    Key.mm(
+                            "minimumSpacing",
+                            0,
+                            2000,
+                            "least distance between two holes; as minimumEdge when not known"),
                     Key.mm("minimumConcrete", 20, 3000, "least concrete thickness"),
                     Key.mm("plateHole", 6, 100, "hole in the plate for this anchor")));
 

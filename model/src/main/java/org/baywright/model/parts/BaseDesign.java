@@ -36,13 +36,23 @@ public record BaseDesign(double width, double depth, double thickness, List<Hole
      * Settles what the user left open.
      *
      * <p>Common practice, no source: gauge = column + 2(weld leg + half washer + 3), plate = gauge + 2·edge with an
-     * edge of 1.75 rods and at least 35, thickness 16 to a 125 column and 20 above, all rounded up to 5.
+     * edge of 1.75 rods and at least 35, thickness 16 to a 125 column and 20 above, all rounded up to 5. Holes beside
+     * each other stand at least the product's least spacing apart.
      */
     public static BaseDesign of(BasePlate asked, Member column, Anchor anchor) {
         double edge = Math.max(EDGE, PlateRoom.upTo5(1.75 * anchor.rodDiameter()));
         double washer = halfWasher(anchor);
-        double gaugeX = gauge(asked.gaugeX(), asked.width(), column.depth(), edge, washer);
-        double gaugeY = gauge(asked.gaugeY(), asked.depth(), column.width(), edge, washer);
+        double apart = anchor.minimumSpacing();
+        double gaugeX = gauge(
+                asked.gaugeX(),
+                asked.width(),
+                Math.max(round(column.depth(), washer), asked.holes() == 8 ? 2 * apart : apart),
+                edge);
+        double gaugeY = gauge(
+                asked.gaugeY(),
+                asked.depth(),
+                Math.max(round(column.width(), washer), asked.holes() >= 6 ? 2 * apart : apart),
+                edge);
         double thickness = asked.thickness().orElse(Math.max(column.depth(), column.width()) <= 125 ? 16 : 20);
         double hole = asked.holeDiameter().orElse(anchor.plateHole());
         List<Hole> holes = pattern(asked.holes(), gaugeX, gaugeY).stream()
@@ -57,10 +67,13 @@ public record BaseDesign(double width, double depth, double thickness, List<Hole
         return Math.max(HALF_WASHER, HALF_WASHER_PER_ROD * anchor.rodDiameter());
     }
 
-    private static double gauge(
-            OptionalDouble asked, OptionalDouble plate, double column, double edge, double halfWasher) {
-        double besideColumn = PlateRoom.upTo5(column + 2 * (PlateRoom.WELD_LEG + halfWasher + WASHER_CLEARANCE));
-        return asked.orElse(plate.isPresent() ? plate.getAsDouble() - 2 * edge : besideColumn);
+    /** Room for the weld and the washers on both sides of a column. */
+    private static double round(double column, double halfWasher) {
+        return column + 2 * (PlateRoom.WELD_LEG + halfWasher + WASHER_CLEARANCE);
+    }
+
+    private static double gauge(OptionalDouble asked, OptionalDouble plate, double least, double edge) {
+        return asked.orElse(plate.isPresent() ? plate.getAsDouble() - 2 * edge : PlateRoom.upTo5(least));
     }
 
     /** Corners first, then the middles of the sides; two holes lie across the building on the middle line. */

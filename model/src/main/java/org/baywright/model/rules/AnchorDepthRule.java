@@ -1,28 +1,18 @@
 package org.baywright.model.rules;
 
 import org.baywright.model.definition.Anchor;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.PlateStand;
 
 /**
- * Advice: chemical anchors need deeper concrete than a plain farm slab.
- *
- * <p>The least thickness is the product's own figure, entered by the user or our example's.
+ * The concrete round every anchor is as thick as its product asks. The least thickness is the product's own figure,
+ * entered by the user or our example's; what the concrete must be for its loads is the engineer's.
  */
 final class AnchorDepthRule implements Rule {
-    /** A light farm slab. Common practice, no source. */
-    private static final double LIGHT_SLAB = 100;
-
     @Override
     public void check(Asked asked) {
         Anchor anchor = asked.definition().anchor();
-        if (anchor.minimumConcrete() > LIGHT_SLAB) {
-            asked.advice(
-                    "slab-needs-thickening",
-                    "anchor",
-                    anchor.size() + " anchors set " + Asked.mm(anchor.embedment()) + " mm deep need at least "
-                            + Asked.mm(anchor.minimumConcrete()) + " mm of concrete; a "
-                            + Asked.mm(LIGHT_SLAB) + " mm slab does not have it",
-                    "thicken the slab under every base plate, and use the figures of the product you buy");
-        }
         if (anchor.embedment() >= anchor.minimumConcrete()) {
             asked.error(
                     "embedment-through-slab",
@@ -31,5 +21,45 @@ final class AnchorDepthRule implements Rule {
                             + Asked.mm(anchor.minimumConcrete()),
                     "give both figures from the product's data sheet");
         }
+        if (asked.definition().ground().slab().thickness() < anchor.minimumConcrete()) {
+            asked.stands().forEach(stand -> thickening(asked, anchor, stand));
+        }
+    }
+
+    /** A slab that is too thin by itself needs a thickening that is deep enough and reaches past the holes. */
+    private static void thickening(Asked asked, Anchor anchor, PlateStand stand) {
+        Slab slab = asked.definition().ground().slab();
+        double past = slab.padSide() / 2 - furthest(stand);
+        boolean deep = past > 0 && slab.padDepth() >= anchor.minimumConcrete();
+        if (!deep) {
+            String thick = past > 0
+                    ? "it is thickened to " + Asked.mm(Math.max(slab.padDepth(), slab.thickness())) + " mm there"
+                    : "the slab is " + Asked.mm(slab.thickness()) + " mm thick there";
+            asked.error(
+                    "slab-too-thin",
+                    past > 0 ? "slab.padDepth" : "slab.padSide",
+                    anchor.size() + " anchors set " + Asked.mm(anchor.embedment()) + " mm deep need at least "
+                            + Asked.mm(anchor.minimumConcrete()) + " mm of concrete; under "
+                            + stand.plate().mark()
+                            + " at " + stand.name() + " " + thick,
+                    "thicken the slab under every base plate, and use the figures of the product you buy");
+        } else if (past < anchor.minimumEdge()) {
+            asked.advice(
+                    "thickening-narrow",
+                    "slab.padSide",
+                    "the thickening under " + stand.plate().mark() + " at " + stand.name() + " ends "
+                            + Asked.mm(past) + " mm past a hole line, less than the least edge distance of "
+                            + Asked.mm(anchor.minimumEdge()) + " mm",
+                    "widen it, or ask the engineer");
+        }
+    }
+
+    /** From the middle of a plate to its outermost hole line, either way. */
+    private static double furthest(PlateStand stand) {
+        return stand.plate().holes().stream()
+                .map(h -> h.at())
+                .mapToDouble((Vec2 at) -> Math.max(Math.abs(at.x()), Math.abs(at.y())))
+                .max()
+                .orElse(0);
     }
 }

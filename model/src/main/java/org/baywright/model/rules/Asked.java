@@ -3,6 +3,7 @@ package org.baywright.model.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.baywright.model.definition.Definition;
@@ -10,6 +11,8 @@ import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.Member;
 import org.baywright.model.parts.BaseDesign;
+import org.baywright.model.parts.PlateStand;
+import org.baywright.model.parts.Shed;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
 import org.baywright.model.setout.ColumnLine;
@@ -26,6 +29,7 @@ final class Asked {
     private final List<OpeningPlace> openings;
     private final Function<String, Where> where;
     private final List<Problem> found = new ArrayList<>();
+    private Optional<List<PlateStand>> stands = Optional.empty();
 
     Asked(Definition definition, Function<String, Where> where) {
         this.definition = definition;
@@ -54,6 +58,20 @@ final class Asked {
 
     List<WallCover> covers() {
         return WallCover.of(definition, setOut, walls);
+    }
+
+    /**
+     * Every base plate on the floor. None once an error was found: only what the other rules have passed can be built, so
+     * rules that ask for plates come last.
+     */
+    List<PlateStand> stands() {
+        if (found.stream().anyMatch(Problem::isError)) {
+            return List.of();
+        }
+        if (stands.isEmpty()) {
+            stands = Optional.of(PlateStand.of(Shed.of(definition)));
+        }
+        return stands.get();
     }
 
     /** The key of an opening. */
@@ -134,6 +152,11 @@ final class Asked {
         if (!known) {
             found.add(problem);
         }
+    }
+
+    /** Whole millimetres that are at least a length, for what is needed. */
+    static String mmUp(double length) {
+        return mm(Math.ceil(length - 1e-6));
     }
 
     /** Whole millimetres, as messages print them. */

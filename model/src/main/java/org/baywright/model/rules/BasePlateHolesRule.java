@@ -50,24 +50,6 @@ final class BasePlateHolesRule implements Rule {
             }
         }
         apart(asked, key, base.holes());
-        spacing(asked, key, base.holes());
-    }
-
-    /** The product's least spacing is taken to be its least edge distance, as example data sheets give one figure. */
-    private static void spacing(Asked asked, String key, List<Hole> holes) {
-        double least = asked.definition().anchor().minimumEdge();
-        double closest = holes.stream()
-                .flatMap(a -> holes.stream().filter(b -> b != a).map(b -> a.at().distance(b.at())))
-                .min(Double::compare)
-                .orElse(least);
-        if (closest < least) {
-            asked.advice(
-                    "anchors-close",
-                    key,
-                    "anchors stand " + Asked.mm(closest) + " mm apart; example data sheets ask for at least "
-                            + Asked.mm(least) + " mm",
-                    "check the spacing on the data sheet of the product you buy");
-        }
     }
 
     private static void apart(Asked asked, String key, List<Hole> holes) {

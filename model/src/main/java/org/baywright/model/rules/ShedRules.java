@@ -19,7 +19,6 @@ public final class ShedRules {
             new ClosingCapRule(),
             new WideRafterRule(),
             new FlushGirtRule(),
-            new AnchorDepthRule(),
             new OpeningWallRule(),
             new OpeningRoomRule(),
             new OpeningsApartRule(),
@@ -29,7 +28,11 @@ public final class ShedRules {
             new SheetPitchRule(),
             new SheetLengthRule(),
             new LiftingBeamRule(),
-            new SiteRule());
+            new SiteRule(),
+            new AnchorDepthRule(),
+            new AnchorEdgeRule(),
+            new AnchorSpacingRule(),
+            new BarStrikeRule());
 
     private ShedRules() {}
 

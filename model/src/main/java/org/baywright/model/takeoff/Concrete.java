@@ -2,7 +2,6 @@ package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -10,8 +9,7 @@ import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.ColumnLine;
-import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.SlabEdge;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -46,7 +44,7 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
     /** What the shed stands on. */
     public static Concrete of(Shed shed) {
         Slab slab = shed.definition().ground().slab();
-        Geometry outline = outline(shed);
+        Geometry outline = slabEdge(shed).shape();
         List<Geometry> pads = pads(shed, slab.padSide());
         double padM2 = pads.isEmpty()
                 ? 0
@@ -56,30 +54,11 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
 
     /** The corners of the slab's edge in plan, the first again at the end. */
     public static List<Vec2> edge(Shed shed) {
-        // The main building and its lean-tos share a line, so their floors make one ring.
-        return Stream.of(outline(shed).getBoundary().getGeometryN(0).getCoordinates())
-                .map(c -> new Vec2(c.x, c.y))
-                .toList();
+        return slabEdge(shed).corners();
     }
 
-    private static Geometry outline(Shed shed) {
-        double beyond = shed.definition().ground().slab().beyond();
-        return UnaryUnionOp.union(rectangles(shed.setOut(), beyond));
-    }
-
-    private static List<Geometry> rectangles(SetOut setOut, double beyond) {
-        List<Geometry> all = new ArrayList<>();
-        all.add(box(0, setOut.span(), 0, setOut.length(), beyond));
-        for (ColumnLine line : setOut.leanTos()) {
-            double main = setOut.main(line.side()).x();
-            all.add(box(
-                    Math.min(main, line.x()),
-                    Math.max(main, line.x()),
-                    setOut.frameLine(line.firstFrame()),
-                    setOut.frameLine(line.lastFrame()),
-                    beyond));
-        }
-        return all;
+    private static SlabEdge slabEdge(Shed shed) {
+        return SlabEdge.of(shed.definition(), shed.setOut());
     }
 
     private static List<Geometry> pads(Shed shed, double side) {
@@ -87,15 +66,15 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
         for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
             for (Place place : side > 0 ? plate.places() : List.<Place>of()) {
                 Vec3 at = place.placement().origin();
-                pads.add(box(at.x(), at.x(), at.y(), at.y(), side / 2));
+                pads.add(square(at, side));
             }
         }
         return pads;
     }
 
-    private static Geometry box(double x0, double x1, double y0, double y1, double more) {
-        Envelope box = new Envelope(new Coordinate(x0, y0), new Coordinate(x1, y1));
-        box.expandBy(more);
+    private static Geometry square(Vec3 middle, double side) {
+        Envelope box = new Envelope(new Coordinate(middle.x(), middle.y()));
+        box.expandBy(side / 2);
         return new GeometryFactory().toGeometry(box);
     }
 

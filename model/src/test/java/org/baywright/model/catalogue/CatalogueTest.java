@@ -119,7 +119,7 @@ class CatalogueTest {
                 CATALOGUE.anchors().stream().map(AnchorType::size).toList());
         CATALOGUE.anchors().forEach(a -> assertEquals(a.rodDiameter() + 6, a.plateHole(), a.size()));
         AnchorType m16 = CATALOGUE.anchor(" m16 ").orElseThrow();
-        assertEquals(new AnchorType("M16", 16, 18, 125, 80, 165, 22, 157, m16.source()), m16);
+        assertEquals(new AnchorType("M16", 16, 18, 125, 80, 80, 165, 22, 157, m16.source()), m16);
     }
 
     /** The net volume printed for an M16 in an 18 hole 125 deep is 12.2 mL; worked by hand. */
@@ -132,9 +132,12 @@ class CatalogueTest {
 
     @Test
     void anAnchorThatCannotBeSetIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new AnchorType("M16", 16, 16, 125, 80, 165, 22, 157, "s"));
-        assertThrows(IllegalArgumentException.class, () -> new AnchorType("M16", 16, 18, 170, 80, 165, 22, 157, "s"));
-        assertThrows(IllegalArgumentException.class, () -> new AnchorType("M16", 16, 18, 125, 80, 165, 22, 202, "s"));
+        assertThrows(
+                IllegalArgumentException.class, () -> new AnchorType("M16", 16, 16, 125, 80, 80, 165, 22, 157, "s"));
+        assertThrows(
+                IllegalArgumentException.class, () -> new AnchorType("M16", 16, 18, 170, 80, 80, 165, 22, 157, "s"));
+        assertThrows(
+                IllegalArgumentException.class, () -> new AnchorType("M16", 16, 18, 125, 80, 80, 165, 22, 202, "s"));
     }
 
     @Test

@@ -52,7 +52,7 @@ class DefinitionReaderTest {
         assertEquals(12, d.plates().capThickness());
         assertEquals(20, d.plates().groutGap());
         assertEquals(4, d.plates().base().holes());
-        assertEquals(new Anchor("M16", 16, 18, 125, 80, 165, 22), d.anchor());
+        assertEquals(new Anchor("M16", 16, 18, 125, 80, 80, 165, 22), d.anchor());
         assertEquals("Farm shed", d.project().name());
         assertEquals("A", d.project().revision());
         assertTrue(d.leanTos().isEmpty() && d.heavier().isEmpty());
@@ -365,7 +365,7 @@ class DefinitionReaderTest {
         assertTrue(p.message().contains("holeDiameter, minimumEdge, minimumConcrete"), p.message());
         String all = "anchor: {size: M24, holeDiameter: 28, embedment: 210, minimumEdge: 120, minimumConcrete: 270}";
         assertEquals(
-                new Anchor("M24", 24, 28, 210, 120, 270, 30),
+                new Anchor("M24", 24, 28, 210, 120, 120, 270, 30),
                 Definitions.of(FIVE + all).anchor());
         assertEquals("anchor-hole", only(FIVE + "anchor: {holeDiameter: 16}").code());
         assertEquals(20, Definitions.of(FIVE + "anchor: {size: m 20}").anchor().rodDiameter());

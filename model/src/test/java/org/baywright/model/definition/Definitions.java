@@ -196,7 +196,8 @@ public final class Definitions {
                         Arbitraries.of("M12", "M16", "M20"))
                 .as((holes, cap, end, grout, gap, anchor) -> "basePlate: {holes: " + holes + "}\ncapPlate: {thickness: "
                         + cap + "}\nkneePlate: {thickness: " + end + "}\napexPlate: {thickness: " + end
-                        + "}\ngroutGap: " + grout + "\nleanToGap: " + gap + "\nanchor: {size: " + anchor + "}\n");
+                        + "}\nslab: {beyond: 200}\ngroutGap: " + grout + "\nleanToGap: " + gap + "\nanchor: {size: "
+                        + anchor + "}\n");
     }
 
     private static String word(Enum<?> choice) {

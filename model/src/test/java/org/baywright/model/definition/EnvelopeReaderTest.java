@@ -59,7 +59,7 @@ class EnvelopeReaderTest {
                 e.roofWater());
         assertTrue(e.openings().isEmpty() && e.liftingBeam().isEmpty());
         assertEquals(
-                new Ground(new Slab(125, 150, 600, 300), Optional.empty()),
+                new Ground(new Slab(125, 150, 600, 300, Optional.empty()), Optional.empty()),
                 Definitions.of(FIVE).ground());
     }
 

@@ -12,13 +12,9 @@ import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
-import org.baywright.render.dimension.Label;
 import org.baywright.render.dimension.Notes;
-import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Arc;
-import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
 import org.locationtech.jts.geom.Envelope;
 
@@ -28,8 +24,6 @@ final class BaseSheet {
     private static final int PER_SHEET = 4;
     /** Cells before the first pattern: notes and section. */
     private static final int EXTRA = 2;
-
-    private static final double DATUM = 2.2;
 
     private final Shed shed;
     private final SetOut setOut;
@@ -77,7 +71,7 @@ final class BaseSheet {
         plan.widths(view, strip);
         plan.grid(view, strip);
         if (strip.firstFrame() == 1) {
-            datum(view);
+            Datum.draw(view, axes.at(0, 0));
         }
         diagonals(view, strip);
         plan.matchLines(view, strip);
@@ -127,25 +121,6 @@ final class BaseSheet {
     private void along(PlacedView view, org.baywright.render.dimension.Side side, double x, TreeSet<Double> ys) {
         List<Vec2> points = ys.stream().map(y -> axes.at(x, y)).toList();
         view.annotate().running(side, axes.at(x, 0), points);
-    }
-
-    /** The corner that everything is measured from: a target with two black quarters. */
-    private void datum(PlacedView view) {
-        Vec2 at = view.port().toPaper(axes.at(0, 0));
-        view.draw(List.of(Arc.circle(at, DATUM, Pen.VISIBLE, Layer.LABEL, "")));
-        view.draw(List.of(quarter(at, 0), quarter(at, 180)));
-        Label label =
-                new Label(List.of("Datum"), at, Label.Pointer.ARROW, List.of(Spot.BELOW_RIGHT), 3.5, Face.BOLD, "");
-        view.annotate().place(label);
-    }
-
-    private static Fill quarter(Vec2 at, double from) {
-        List<Vec2> ring = new ArrayList<>(List.of(at));
-        for (int i = 0; i <= 6; i++) {
-            double angle = Math.toRadians(from + 15 * i);
-            ring.add(at.plus(new Vec2(Math.cos(angle), Math.sin(angle)).times(DATUM)));
-        }
-        return new Fill(List.of(ring), 0, Layer.LABEL, "");
     }
 
     /** Both diagonals between string lines, of the main floor and of each lean-to. */

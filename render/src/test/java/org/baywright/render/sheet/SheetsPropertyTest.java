@@ -93,7 +93,7 @@ class SheetsPropertyTest {
         twoRunsGiveTheSameBytes(definition);
     }
 
-    private static void assertReadable(Sheet sheet) {
+    static void assertReadable(Sheet sheet) {
         Envelope paper = new Envelope(0, sheet.paper().width(), 0, sheet.paper().height());
         List<Text> texts = texts(sheet.marks());
         List<Geometry> boxes =

@@ -1,0 +1,302 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Tolerance;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.PlateStand;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.SlabEdge;
+import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.mark.Arc;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Stroke;
+import org.baywright.render.paper.Pen;
+
+/**
+ * The plan for string lines: lines, diagonals, and running dimensions from the datum to middles of plates and to hole
+ * lines.
+ */
+final class StringLinePlan {
+    /** Paper for bubbles, and for a row of dimensions beyond them. */
+    private static final double BUBBLES = 20;
+
+    private static final double ROW = 15.5;
+
+    /** From here on figures have six digits, and stand upright beyond their row. */
+    private static final double LONG = 100_000;
+
+    private static final double LONG_ROW = 20;
+
+    /** With more bays than this in a strip, only the first of each length shows its diagonal. */
+    private static final int FEW_BAYS = 8;
+
+    private final Shed shed;
+    private final SetOut setOut;
+    private final List<PlateStand> stands;
+    private final Plan plan;
+    private final PlanAxes axes;
+    private final Margins margins;
+
+    private StringLinePlan(Shed shed, List<PlateStand> stands) {
+        this.shed = shed;
+        this.setOut = shed.setOut();
+        this.stands = stands;
+        this.plan = new Plan(shed);
+        this.axes = plan.axes();
+        this.margins = margins();
+    }
+
+    /** Room on each side for the rows that {@link #columns} and {@link #posts} put there. */
+    private Margins margins() {
+        double row = setOut.length() < LONG ? ROW : LONG_ROW;
+        double left = BUBBLES + row * ((leftToo(columns().toList()) ? 2 : 0) + row(0));
+        double right = row * (2 + row(180));
+        double names = BUBBLES + 2 * ROW;
+        double front = ROW * row(90);
+        double rear = ROW * row(270);
+        double widths = ROW + 4;
+        return axes.turned()
+                ? new Margins(names + front, widths + rear, right, left)
+                : new Margins(left, right, widths + front, names + rear);
+    }
+
+    /** One row when posts of a wall have plates, else none. */
+    private int row(double turn) {
+        return stands.stream().anyMatch(s -> !s.isOfFrame() && s.turnDeg() == turn) ? 1 : 0;
+    }
+
+    private Stream<PlateStand> columns() {
+        return stands.stream().filter(PlateStand::isOfFrame);
+    }
+
+    /** Whether the left-hand side needs rows of its own: its plates stand differently along the building. */
+    private static boolean leftToo(List<PlateStand> columns) {
+        return !middles(columns, Side.LEFT).equals(middles(columns, Side.RIGHT))
+                || !holeLines(columns, Side.LEFT).equals(holeLines(columns, Side.RIGHT));
+    }
+
+    static List<Draft> of(Shed shed, List<PlateStand> stands) {
+        return new StringLinePlan(shed, stands).drafts();
+    }
+
+    private List<Draft> drafts() {
+        NotedRoom room = NotedRoom.of(notes(), r -> plan.strips(r, margins));
+        List<Draft> drafts = new ArrayList<>();
+        for (int i = 0; i < room.strips().sheets(); i++) {
+            SheetBuilder sheet = new SheetBuilder("L2." + (i + 1), "Set-out plan");
+            sheet.draw(room.notes());
+            room.strips().on(i).forEach(strip -> strip(sheet, strip, room.strips()));
+            drafts.add(sheet.build());
+        }
+        return drafts;
+    }
+
+    private static List<Paragraph> notes() {
+        return List.of(
+                Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
+                        + " gives the middles of the plates under columns, one their hole lines, one the middles of"
+                        + " the plates under mullions and jambs of that wall."),
+                Paragraph.bullet(
+                        "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
+                                + " of floors and bays; each has a twin as long the other way, and bays alike in"
+                                + " length are alike."),
+                Paragraph.bullet("The thin line outside is the slab's edge. Each plate's own drawing follows; every"
+                        + " hole is in setout.csv."));
+    }
+
+    private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
+        String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
+        PlacedView view = sheet.view("SET-OUT PLAN" + lines, strip.cell(), plan.bounds(strip), margins, strips.scale());
+        slab(view, strip);
+        plan.strings(view, strip);
+        plan.steel(view, strip);
+        plan.posts(view, strip);
+        holes(view, strip);
+        columns(view, strip);
+        posts(view, strip);
+        plan.widths(view, strip);
+        plan.grid(view, strip);
+        if (strip.firstFrame() == 1) {
+            Datum.draw(view, axes.at(0, 0));
+        }
+        diagonals(view, strip);
+        plan.matchLines(view, strip);
+    }
+
+    /** The slab's edge, as much of it as the strip shows. */
+    private void slab(PlacedView view, Strip strip) {
+        List<Vec2> corners = SlabEdge.of(shed.definition(), setOut).corners();
+        double low = strip.firstFrame() == 1 ? -1e9 : setOut.frameLine(strip.firstFrame());
+        double high = strip.lastFrame() == setOut.frames() ? 1e9 : setOut.frameLine(strip.lastFrame());
+        for (int i = 1; i < corners.size(); i++) {
+            Vec2 a = corners.get(i - 1);
+            Vec2 b = corners.get(i);
+            double from = Math.max(low, Math.min(a.y(), b.y()));
+            double to = Math.min(high, Math.max(a.y(), b.y()));
+            if (from <= to) {
+                boolean level = a.y() == b.y();
+                Vec2 start = level ? a : new Vec2(a.x(), from);
+                Vec2 end = level ? b : new Vec2(b.x(), to);
+                if (start.distance(end) > 0) {
+                    view.draw(
+                            List.of(Stroke.line(paper(view, start), paper(view, end), Pen.DIMENSION, Layer.CONCRETE)));
+                }
+            }
+        }
+    }
+
+    private Vec2 paper(PlacedView view, Vec2 floor) {
+        return view.port().toPaper(axes.at(floor.x(), floor.y()));
+    }
+
+    /** The plates that a strip shows. */
+    private Stream<PlateStand> in(Strip strip) {
+        double from = setOut.frameLine(strip.firstFrame()) - Plan.BEYOND;
+        double to = setOut.frameLine(strip.lastFrame()) + Plan.BEYOND;
+        return stands.stream().filter(s -> s.middle().y() >= from && s.middle().y() <= to);
+    }
+
+    private void holes(PlacedView view, Strip strip) {
+        in(strip)
+                .forEach(stand -> stand.plate().holes().forEach(hole -> {
+                    Vec2 at = stand.holes().get(stand.plate().holes().indexOf(hole));
+                    double radius = view.port().toPaper(hole.diameter() / 2);
+                    view.draw(List.of(Arc.circle(
+                            paper(view, at),
+                            radius,
+                            Pen.DIMENSION,
+                            Layer.ANCHOR,
+                            stand.plate().mark())));
+                }));
+    }
+
+    /** Along on the right-hand side, on the left too when its plates stand differently; and across. */
+    private void columns(PlacedView view, Strip strip) {
+        List<PlateStand> columns = in(strip).filter(PlateStand::isOfFrame).toList();
+        along(view, axes.alongside(), plan.right(), columns, Side.RIGHT);
+        if (leftToo(columns)) {
+            along(view, axes.frameNames(), plan.left(), columns, Side.LEFT);
+        }
+        double y = setOut.frameLine(axes.turned() ? strip.firstFrame() : strip.lastFrame());
+        across(
+                view,
+                axes.lineNames(),
+                y,
+                distinct(columns.stream().map(s -> s.middle().x())));
+        across(
+                view,
+                axes.lineNames(),
+                y,
+                distinct(columns.stream().flatMap(s -> s.holes().stream().map(Vec2::x))));
+    }
+
+    private static TreeSet<Double> middles(List<PlateStand> columns, Side side) {
+        return distinct(of(columns, side).map(s -> s.middle().y()));
+    }
+
+    private static TreeSet<Double> holeLines(List<PlateStand> columns, Side side) {
+        return distinct(of(columns, side).flatMap(s -> s.holes().stream().map(Vec2::y)));
+    }
+
+    private static Stream<PlateStand> of(List<PlateStand> columns, Side side) {
+        return columns.stream().filter(s -> s.uprightPlace().side() == side);
+    }
+
+    private void along(
+            PlacedView view, org.baywright.render.dimension.Side on, double x, List<PlateStand> columns, Side side) {
+        along(view, on, x, middles(columns, side));
+        along(view, on, x, holeLines(columns, side));
+    }
+
+    private void along(PlacedView view, org.baywright.render.dimension.Side on, double x, TreeSet<Double> ys) {
+        view.annotate()
+                .running(on, axes.at(x, 0), ys.stream().map(y -> axes.at(x, y)).toList());
+    }
+
+    private void across(PlacedView view, org.baywright.render.dimension.Side on, double y, TreeSet<Double> xs) {
+        view.annotate()
+                .running(on, axes.at(0, y), xs.stream().map(x -> axes.at(x, y)).toList());
+    }
+
+    private static TreeSet<Double> distinct(Stream<Double> places) {
+        TreeSet<Double> all = new TreeSet<>();
+        places.map(Tolerance::fabricated).forEach(all::add);
+        return all;
+    }
+
+    /** Mullions and jambs beside the wall they stand in. */
+    private void posts(PlacedView view, Strip strip) {
+        List<PlateStand> posts = in(strip).filter(s -> !s.isOfFrame()).toList();
+        boolean turned = axes.turned();
+        org.baywright.render.dimension.Side front =
+                turned ? org.baywright.render.dimension.Side.LEFT : org.baywright.render.dimension.Side.BELOW;
+        org.baywright.render.dimension.Side rear =
+                turned ? org.baywright.render.dimension.Side.RIGHT : org.baywright.render.dimension.Side.ABOVE;
+        across(
+                view,
+                front,
+                setOut.frameLine(strip.firstFrame()),
+                places(posts, 90, s -> s.middle().x()));
+        across(
+                view,
+                rear,
+                setOut.frameLine(strip.lastFrame()),
+                places(posts, 270, s -> s.middle().x()));
+        along(
+                view,
+                axes.frameNames(),
+                plan.left(),
+                places(posts, 0, s -> s.middle().y()));
+        along(
+                view,
+                axes.alongside(),
+                plan.right(),
+                places(posts, 180, s -> s.middle().y()));
+    }
+
+    private static TreeSet<Double> places(List<PlateStand> posts, double turn, ToDoubleFunction<PlateStand> place) {
+        Predicate<PlateStand> here = s -> s.turnDeg() == turn;
+        return distinct(posts.stream().filter(here).map(place::applyAsDouble));
+    }
+
+    private void diagonals(PlacedView view, Strip strip) {
+        int first = strip.firstFrame();
+        int last = strip.lastFrame();
+        both(view, 0, setOut.span(), first, last);
+        TreeSet<Double> shown = new TreeSet<>();
+        for (int bay = first; bay < last && last - first > 1; bay++) {
+            double length = setOut.frameLine(bay + 1) - setOut.frameLine(bay);
+            if (shown.add(length) || last - first <= FEW_BAYS) {
+                boolean down = (bay - first) % 2 == 0;
+                Vec2 from = axes.at(down ? 0 : setOut.span(), setOut.frameLine(bay));
+                Vec2 to = axes.at(down ? setOut.span() : 0, setOut.frameLine(bay + 1));
+                view.annotate().diagonal("", from, to);
+            }
+        }
+        for (ColumnLine line : plan.lines(strip)) {
+            if (line.leanTo()) {
+                both(
+                        view,
+                        setOut.main(line.side()).x(),
+                        line.x(),
+                        Math.max(line.firstFrame(), first),
+                        Math.min(line.lastFrame(), last));
+            }
+        }
+    }
+
+    private void both(PlacedView view, double x0, double x1, int from, int to) {
+        double y0 = setOut.frameLine(from);
+        double y1 = setOut.frameLine(to);
+        view.annotate().diagonal("", axes.at(x0, y0), axes.at(x1, y1));
+        view.annotate().diagonal("", axes.at(x1, y0), axes.at(x0, y1));
+    }
+}
