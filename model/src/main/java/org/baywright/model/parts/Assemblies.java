@@ -31,6 +31,10 @@ public final class Assemblies {
     private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> UPRIGHTS =
             EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
+    /** What a girt's cleat may stand on: the uprights, and the header or sill that a trimmer lies on. */
+    private static final Set<PartKind> WALL = EnumSet.of(
+            PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB, PartKind.HEADER, PartKind.SILL);
+
     private static final Map<PartKind, Set<PartKind>> CARRIED_BY = new EnumMap<>(Map.of(
             PartKind.BASE_PLATE, UPRIGHTS,
             PartKind.CAP_PLATE, COLUMNS,
@@ -38,7 +42,7 @@ public final class Assemblies {
             PartKind.APEX_PLATE, RAFTERS,
             PartKind.LEAN_TO_PLATE, RAFTERS,
             PartKind.PURLIN_CLEAT, RAFTERS,
-            PartKind.GIRT_CLEAT, UPRIGHTS,
+            PartKind.GIRT_CLEAT, WALL,
             PartKind.BRACE_CLEAT,
                     EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER),
             PartKind.MULLION_CLEAT, RAFTERS,
@@ -184,15 +188,32 @@ public final class Assemblies {
         return welded.getOrDefault(place, List.of());
     }
 
-    /** What two members of a mark must share to be one assembly: the same plates at the same places, to 0.1 mm. */
+    /**
+     * What two members of a mark must share to be one assembly: the same plates with the same holes at the same places,
+     * to 0.1 mm. A plate that is the same turned about counts as the same.
+     */
     private static String likeness(List<Attached> plates) {
-        return plates.stream()
-                .map(a -> a.plate().mark()
-                        + steps(a.middle(), 10)
-                        + steps(a.at().along(), 1000)
-                        + steps(a.at().depth(), 1000))
+        return plates.stream().map(Assemblies::likeness).sorted().collect(Collectors.joining("|"));
+    }
+
+    private static String likeness(Attached plate) {
+        double middle = plate.plate().solid().axisLength() / 2;
+        String holes = plate.plate().holes().stream()
+                .map(h -> steps(plate.at().toWorld(middle, h.at().x(), h.at().y()), 10))
                 .sorted()
-                .collect(Collectors.joining("|"));
+                .collect(Collectors.joining());
+        return plate.plate().mark()
+                + steps(plate.middle(), 10)
+                + line(plate.at().along())
+                + line(plate.at().depth())
+                + holes;
+    }
+
+    /** A direction and its opposite are one. */
+    private static String line(Vec3 direction) {
+        String one = steps(direction, 1000);
+        String other = steps(direction.negated(), 1000);
+        return one.compareTo(other) > 0 ? one : other;
     }
 
     private static String steps(Vec3 v, double per) {
