@@ -20,8 +20,8 @@ import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * What is welded to what: found from where the pieces stand, so that it is true of whatever was built. A plate belongs
- * to a member of a kind that carries such plates and that it touches; a cleat on a bracket goes with what the bracket is
- * on. A plate that touches no such member is loose.
+ * to a member of a kind that carries such plates and that it touches; a cleat on a bracket or a cap plate goes with what
+ * that is on. A plate that touches no such member is loose.
  */
 public final class Assemblies {
     /** Steel no further apart than this is welded together, mm: a weld closes it. */
@@ -87,7 +87,7 @@ public final class Assemblies {
     }
 
     private final STRtree members = new STRtree();
-    private final STRtree brackets = new STRtree();
+    private final STRtree seats = new STRtree();
     private final Map<Place, List<Attached>> welded = new IdentityHashMap<>();
     private final Map<String, Integer> loose = new HashMap<>();
     private final Map<String, List<Assembly>> byMember = new LinkedHashMap<>();
@@ -103,9 +103,9 @@ public final class Assemblies {
                 part.places().forEach(place -> plates.add(Standing.of(part, place)));
             }
         }
-        plates.stream().filter(p -> isBracket(p.part)).forEach(p -> brackets.insert(p.plan, p));
+        plates.stream().filter(p -> isSeat(p.part)).forEach(p -> seats.insert(p.plan, p));
         members.build();
-        brackets.build();
+        seats.build();
         plates.forEach(this::attach);
         shed.parts().stream().filter(p -> p.kind().isMember()).forEach(p -> byMember.put(p.mark(), variants(p)));
     }
@@ -122,15 +122,16 @@ public final class Assemblies {
         }
     }
 
-    /** A purlin cleat without holes reaches past the rafter's end to hold another. */
-    private static boolean isBracket(Part part) {
-        return part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty();
+    /** What a purlin's cleat may stand on besides a rafter: the bracket past its end, itself without holes, or a cap. */
+    private static boolean isSeat(Part part) {
+        return part.kind() == PartKind.CAP_PLATE
+                || (part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty());
     }
 
     private void attach(Standing plate) {
         Optional<Standing> host = touched(plate, members);
-        if (host.isEmpty() && plate.part.kind() == PartKind.PURLIN_CLEAT && !isBracket(plate.part)) {
-            host = touched(plate, brackets).flatMap(bracket -> touched(bracket, members));
+        if (host.isEmpty() && plate.part.kind() == PartKind.PURLIN_CLEAT && !isSeat(plate.part)) {
+            host = touched(plate, seats).flatMap(seat -> touched(seat, members));
         }
         host.ifPresentOrElse(
                 h -> welded.computeIfAbsent(h.place, k -> new ArrayList<>())
@@ -146,7 +147,7 @@ public final class Assemblies {
         Standing best = null;
         double least = TOUCH;
         for (Standing other : near) {
-            if (kinds.contains(other.part.kind()) || isBracket(other.part)) {
+            if (kinds.contains(other.part.kind()) || isSeat(other.part)) {
                 double gap = plate.gap(other);
                 if (gap < least - 1e-6) {
                     least = gap;
