@@ -11,11 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Vec3;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
@@ -24,9 +21,6 @@ import org.locationtech.jts.index.strtree.STRtree;
  * that is on. A plate that touches no such member is loose.
  */
 public final class Assemblies {
-    /** Steel no further apart than this is welded together, mm: a weld closes it. */
-    private static final double TOUCH = 1.0;
-
     private static final Set<PartKind> COLUMNS = EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
     private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> UPRIGHTS =
@@ -48,44 +42,6 @@ public final class Assemblies {
             PartKind.MULLION_CLEAT, RAFTERS,
             PartKind.LIFTING_PLATE, EnumSet.of(PartKind.LIFTING_BRACKET, PartKind.LIFTING_BEAM)));
 
-    /** A piece where it stands. */
-    private record Standing(Part part, Place place, List<Convex> lumps, Envelope plan) {
-        static Standing of(Part part, Place place) {
-            List<Convex> lumps = Convex.of(part.solid(), place.placement());
-            Envelope plan = new Envelope();
-            lumps.forEach(l -> l.corners().forEach(c -> plan.expandToInclude(c.x(), c.y())));
-            plan.expandBy(TOUCH);
-            return new Standing(part, place, lumps, plan);
-        }
-
-        double gap(Standing other) {
-            double least = Double.POSITIVE_INFINITY;
-            for (Convex a : lumps) {
-                for (Convex b : other.lumps) {
-                    least = Math.min(least, apart(a, b));
-                }
-            }
-            return least;
-        }
-
-        /** The widest gap that a face of either leaves to the other; no more than the true gap (separating axes). */
-        private static double apart(Convex a, Convex b) {
-            return Math.max(beyond(a, b), beyond(b, a));
-        }
-
-        private static double beyond(Convex a, Convex b) {
-            double widest = Double.NEGATIVE_INFINITY;
-            for (Plane face : a.faces()) {
-                double nearest = Double.POSITIVE_INFINITY;
-                for (Vec3 corner : b.corners()) {
-                    nearest = Math.min(nearest, face.distance(corner));
-                }
-                widest = Math.max(widest, nearest);
-            }
-            return widest;
-        }
-    }
-
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();
     private final Map<Place, List<Attached>> welded = new IdentityHashMap<>();
@@ -103,7 +59,7 @@ public final class Assemblies {
                 part.places().forEach(place -> plates.add(Standing.of(part, place)));
             }
         }
-        plates.stream().filter(p -> isSeat(p.part)).forEach(p -> seats.insert(p.plan, p));
+        plates.stream().filter(p -> isSeat(p.part())).forEach(p -> seats.insert(p.plan(), p));
         members.build();
         seats.build();
         plates.forEach(this::attach);
@@ -118,7 +74,7 @@ public final class Assemblies {
     private static void insert(Part part, STRtree index) {
         for (Place place : part.places()) {
             Standing standing = Standing.of(part, place);
-            index.insert(standing.plan, standing);
+            index.insert(standing.plan(), standing);
         }
     }
 
@@ -130,24 +86,26 @@ public final class Assemblies {
 
     private void attach(Standing plate) {
         Optional<Standing> host = touched(plate, members);
-        if (host.isEmpty() && plate.part.kind() == PartKind.PURLIN_CLEAT && !isSeat(plate.part)) {
+        if (host.isEmpty() && plate.part().kind() == PartKind.PURLIN_CLEAT && !isSeat(plate.part())) {
             host = touched(plate, seats).flatMap(seat -> touched(seat, members));
         }
         host.ifPresentOrElse(
-                h -> welded.computeIfAbsent(h.place, k -> new ArrayList<>())
-                        .add(new Attached(plate.part, within(h.place.placement(), plate.place.placement()))),
-                () -> loose.merge(plate.part.mark(), 1, Integer::sum));
+                h -> welded.computeIfAbsent(h.place(), k -> new ArrayList<>())
+                        .add(new Attached(
+                                plate.part(),
+                                within(h.place().placement(), plate.place().placement()))),
+                () -> loose.merge(plate.part().mark(), 1, Integer::sum));
     }
 
     /** The nearest of what a plate touches and may be carried by; of equals the first built. */
     @SuppressWarnings("unchecked") // the index holds standing pieces only
     private static Optional<Standing> touched(Standing plate, STRtree index) {
-        List<Standing> near = index.query(plate.plan);
-        Set<PartKind> kinds = CARRIED_BY.get(plate.part.kind());
+        List<Standing> near = index.query(plate.plan());
+        Set<PartKind> kinds = CARRIED_BY.get(plate.part().kind());
         Standing best = null;
-        double least = TOUCH;
+        double least = Standing.TOUCH;
         for (Standing other : near) {
-            if (kinds.contains(other.part.kind()) || isSeat(other.part)) {
+            if (kinds.contains(other.part().kind()) || isSeat(other.part())) {
                 double gap = plate.gap(other);
                 if (gap < least - 1e-6) {
                     least = gap;

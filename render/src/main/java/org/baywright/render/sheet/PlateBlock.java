@@ -1,0 +1,231 @@
+package org.baywright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.baywright.model.geometry.Profile;
+import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Assembly;
+import org.baywright.model.parts.Attached;
+import org.baywright.model.parts.Hole;
+import org.baywright.model.parts.Part;
+import org.baywright.render.dimension.Annotations;
+import org.baywright.render.dimension.Figure;
+import org.baywright.render.dimension.LabelField;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.dimension.Side;
+import org.baywright.render.mark.Arc;
+import org.baywright.render.mark.Bounds;
+import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Mark;
+import org.baywright.render.mark.Stroke;
+import org.baywright.render.mark.Text;
+import org.baywright.render.paper.Face;
+import org.baywright.render.paper.Pen;
+import org.baywright.render.paper.Scale;
+import org.baywright.render.view.ViewPort;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * The drawing of a plate: its face with every hole from one corner, its edge, and the outline of the member that stands
+ * on it. The face is turned as in the plate's DXF file: depth to the right, width up.
+ */
+final class PlateBlock {
+    /** How many stand beside each other. */
+    private static final int ACROSS = 4;
+
+    private static final double LEFT = 24;
+    private static final double FACE = 42;
+    private static final double EDGE = 86;
+
+    /** Over the face, for the row of the member's outline. */
+    private static final double OVER = 18;
+
+    private static final double TEXT = 2.5;
+
+    private final Part plate;
+    private final List<Assembly> holding;
+    private final int loose;
+    private final double width = SheetFrame.room().getWidth() / ACROSS;
+
+    private PlateBlock(Part plate, List<Assembly> holding, int loose) {
+        this.plate = plate;
+        this.holding = holding;
+        this.loose = loose;
+    }
+
+    static Block of(Part plate, List<Assembly> holding, int loose) {
+        return new PlateBlock(plate, holding, loose).block();
+    }
+
+    private Profile face() {
+        return plate.solid().profile();
+    }
+
+    private Scale scale() {
+        return Scale.fitting(face().depth(), face().width(), FACE, FACE);
+    }
+
+    private Block block() {
+        Notes notes = Notes.of(words(), width - 6);
+        List<Mark> marks = new ArrayList<>(notes.draw(new Vec2(0, 0)));
+        Optional<List<Vec2>> member = standing();
+        Scale scale = scale();
+        double w = scale.toPaper(face().depth());
+        double h = scale.toPaper(face().width());
+        double top = -notes.height() - (member.isPresent() ? OVER : 3);
+        ViewPort port = new ViewPort(scale, new Vec2(-face().depth() / 2, face().width() / 2), new Vec2(LEFT, top));
+        marks.add(ring(port, face().outline(), Pen.OUTLINE));
+        member.ifPresent(ring -> marks.add(ring(port, ring, Pen.HIDDEN)));
+        plate.holes().forEach(hole -> hole(marks, port, hole));
+        edge(marks, top, h, scale.toPaper(plate.solid().axisLength()));
+        Envelope box = new Envelope(LEFT, LEFT + w, top - h, top);
+        marks.addAll(dimensions(port, box, member));
+        Envelope all = Bounds.of(marks);
+        marks.add(Text.level(scale + " @ A3", new Vec2(LEFT, all.getMinY() - 4.5), TEXT, Text.Align.LEFT, Layer.LABEL));
+        return new Block(plate.mark(), width, -all.getMinY() + 6, marks);
+    }
+
+    private Stroke ring(ViewPort port, List<Vec2> ring, Pen pen) {
+        return new Stroke(
+                ring.stream().map(port::toPaper).toList(),
+                true,
+                pen,
+                pen == Pen.HIDDEN ? Layer.STEEL : Layer.PLATE,
+                plate.mark());
+    }
+
+    private void hole(List<Mark> marks, ViewPort port, Hole hole) {
+        Vec2 at = port.toPaper(hole.at());
+        double radius = port.toPaper(hole.diameter() / 2);
+        double arm = radius + 1.2;
+        marks.add(Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark()));
+        marks.add(Stroke.line(at.plus(new Vec2(-arm, 0)), at.plus(new Vec2(arm, 0)), Pen.DIMENSION, Layer.PLATE));
+        marks.add(Stroke.line(at.plus(new Vec2(0, -arm)), at.plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.PLATE));
+    }
+
+    private void edge(List<Mark> marks, double top, double height, double thickness) {
+        marks.add(new Stroke(
+                List.of(
+                        new Vec2(EDGE - thickness / 2, top),
+                        new Vec2(EDGE + thickness / 2, top),
+                        new Vec2(EDGE + thickness / 2, top - height),
+                        new Vec2(EDGE - thickness / 2, top - height)),
+                true,
+                Pen.VISIBLE,
+                Layer.PLATE,
+                plate.mark()));
+        marks.add(Text.level(
+                "t " + Figure.length(plate.solid().axisLength()),
+                new Vec2(EDGE, top + 1.5),
+                TEXT,
+                Text.Align.CENTRE,
+                Layer.DIMENSION));
+    }
+
+    private List<Mark> dimensions(ViewPort port, Envelope box, Optional<List<Vec2>> member) {
+        LabelField field = new LabelField(new Envelope(-1, width, -400, 1));
+        Annotations annotate = new Annotations(field, port, box);
+        double x = face().depth() / 2;
+        double y = face().width() / 2;
+        Vec2 corner = new Vec2(-x, -y);
+        List<Vec2> below = new ArrayList<>(List.of(new Vec2(x, -y)));
+        List<Vec2> beside = new ArrayList<>(List.of(new Vec2(-x, y)));
+        plate.holes().forEach(h -> below.add(new Vec2(h.at().x(), -y)));
+        plate.holes().forEach(h -> beside.add(new Vec2(-x, h.at().y())));
+        annotate.running(Side.BELOW, corner, below).running(Side.LEFT, corner, beside);
+        member.ifPresent(ring -> {
+            Envelope around = new Envelope();
+            ring.forEach(p -> around.expandToInclude(p.x(), p.y()));
+            annotate.running(
+                    Side.ABOVE, new Vec2(-x, y), List.of(new Vec2(around.getMinX(), y), new Vec2(around.getMaxX(), y)));
+            annotate.running(
+                    Side.RIGHT, new Vec2(x, -y), List.of(new Vec2(x, around.getMinY()), new Vec2(x, around.getMaxY())));
+        });
+        return annotate.marks();
+    }
+
+    /** The outline of the member that stands on an end plate, when it is the same on all of them. */
+    private Optional<List<Vec2>> standing() {
+        Map<String, List<Vec2>> rings = new LinkedHashMap<>();
+        for (Assembly assembly : holding) {
+            for (Attached attached : assembly.welded()) {
+                if (attached.plate() == plate && attached.isOnAnEnd()) {
+                    List<Vec2> ring = ring(assembly.member().solid(), attached);
+                    rings.putIfAbsent(likeness(ring), ring);
+                }
+            }
+        }
+        return rings.size() == 1 ? Optional.of(rings.values().iterator().next()) : Optional.empty();
+    }
+
+    /** The same outline begun at another corner is the same outline. */
+    private static String likeness(List<Vec2> ring) {
+        return ring.stream()
+                .map(p -> Math.round(p.x()) + "/" + Math.round(p.y()))
+                .sorted()
+                .collect(Collectors.joining(" "));
+    }
+
+    private static List<Vec2> ring(Solid member, Attached attached) {
+        boolean first = attached.middle().x() < member.axisLength() / 2;
+        List<Vec2> outline = member.profile().outline();
+        List<Vec3> ring = first ? member.startRing(outline) : member.endRing(outline);
+        return ring.stream()
+                .map(attached.at()::toLocal)
+                .map(p -> new Vec2(p.y(), p.z()))
+                .toList();
+    }
+
+    private List<Paragraph> words() {
+        List<Paragraph> words = new ArrayList<>();
+        words.add(new Paragraph("", plate.mark() + "  " + plate.kind().label(), Face.BOLD));
+        words.add(Paragraph.of(OrderTables.plate(plate.material().designation(), plate.stockLength()) + ", grade "
+                + plate.material().grade() + ". " + plate.quantity() + " off, " + MemberBlock.kg(plate.massKg())
+                + " kg each."));
+        words.add(Paragraph.of(holes()));
+        words.add(Paragraph.of(use()));
+        return words;
+    }
+
+    private String holes() {
+        if (plate.holes().isEmpty()) {
+            return "No holes.";
+        }
+        Set<Double> sizes = plate.holes().stream().map(Hole::diameter).collect(Collectors.toSet());
+        return sizes.stream()
+                        .sorted()
+                        .map(d -> Annotations.holeWords(
+                                (int) plate.holes().stream()
+                                        .filter(h -> h.diameter() == d)
+                                        .count(),
+                                d))
+                        .collect(Collectors.joining(", "))
+                + ", from the lower left corner.";
+    }
+
+    /** How many go to each member, and what the model leaves without one. */
+    private String use() {
+        Map<String, Integer> members = new LinkedHashMap<>();
+        for (Assembly assembly : holding) {
+            int each = assembly.counts().get(plate.mark());
+            members.merge(assembly.member().mark(), each * assembly.quantity(), Integer::sum);
+        }
+        String welded = members.entrySet().stream()
+                .map(e -> e.getValue() + " on " + e.getKey())
+                .collect(Collectors.joining(", "));
+        String apart = loose == 0 ? "" : loose + " that no member meets: fix as the engineer shows";
+        return Stream.of(welded.isEmpty() ? "" : "Welded: " + welded, apart)
+                        .filter(s -> !s.isEmpty())
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+}
