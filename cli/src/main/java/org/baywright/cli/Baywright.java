@@ -19,6 +19,7 @@ import picocli.CommandLine.HelpCommand;
             DrawCommand.class,
             OrderCommand.class,
             CutCommand.class,
+            PiecesCommand.class,
             MakeCommand.class,
             HelpCommand.class
         },

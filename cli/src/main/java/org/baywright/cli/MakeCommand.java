@@ -21,6 +21,7 @@ final class MakeCommand extends OrderingCommand {
     Map<String, OutputFolder.Content> files(Outputs outputs) {
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(SetScope.ALL, svg));
         files.putAll(outputs.order());
+        files.putAll(PieceOutputs.of(outputs.building()));
         return files;
     }
 }

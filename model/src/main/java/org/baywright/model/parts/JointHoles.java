@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -25,6 +24,9 @@ public final class JointHoles {
             PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE),
             PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB)));
 
+    /** A bolt reaches through the web of a neighbour that laps between cleat and member, mm. */
+    private static final double THROUGH = 4;
+
     private final STRtree cleats = new STRtree();
     private final Map<String, List<JointHole>> byMember = new HashMap<>();
 
@@ -39,7 +41,7 @@ public final class JointHoles {
         }
         cleats.build();
         for (Part part : shed.parts()) {
-            if (part.kind().isMember() && !isRod(part)) {
+            if (part.kind().isMember() && !part.isRod()) {
                 byMember.put(part.mark(), holes(Standing.of(part, part.places().get(0))));
             }
         }
@@ -50,12 +52,6 @@ public final class JointHoles {
         return new JointHoles(shed);
     }
 
-    private static boolean isRod(Part part) {
-        return part.material() instanceof Material.Bar bar
-                && bar.section() instanceof BarSection section
-                && section.form() == BarSection.Form.ROUND;
-    }
-
     @SuppressWarnings("unchecked") // the index holds standing pieces only
     private List<JointHole> holes(Standing member) {
         List<Standing> near = cleats.query(member.plan());
@@ -63,7 +59,7 @@ public final class JointHoles {
         for (Standing cleat : near) {
             boolean bolted =
                     BOLTED.get(cleat.part().kind()).contains(member.part().kind());
-            if (bolted && cleat.gap(member) <= Standing.TOUCH) {
+            if (bolted && cleat.gap(member) <= THROUGH) {
                 cleat.part().holes().forEach(h -> add(h, cleat, member, holes));
             }
         }

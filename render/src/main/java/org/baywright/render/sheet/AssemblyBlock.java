@@ -23,6 +23,7 @@ import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
+import org.baywright.render.view.Projection;
 import org.locationtech.jts.geom.Envelope;
 
 /** The drawing of a member with its plates: each at its distance from the marked end, and its weld. */
@@ -31,7 +32,7 @@ final class AssemblyBlock {
     private static final double GAP = 3;
 
     /** A line of words over the second view. */
-    private static final double CAPTION = 6;
+    private static final double CAPTION = 5;
 
     private final Assembly assembly;
     private final PieceView view;
@@ -52,16 +53,19 @@ final class AssemblyBlock {
         double top = symbols(marks);
         marks.addAll(view.draw(PieceView.SIDE, new Vec2(left, top)));
         double foot = top - view.height(PieceView.SIDE);
+        Projection other = other();
         if (isBesides()) {
             marks.add(Text.level(
-                    "From the upper edge, near side at the foot",
+                    other == PieceView.UPPER
+                            ? "From the upper edge, near side at the foot"
+                            : "From the lower edge, near side at the top",
                     new Vec2(left, foot - CAPTION + 1),
                     TEXT,
                     Text.Align.LEFT,
                     Layer.LABEL));
             double upper = foot - CAPTION - 1;
-            marks.addAll(view.draw(PieceView.UPPER, new Vec2(left, upper)));
-            foot = upper - view.height(PieceView.UPPER);
+            marks.addAll(view.draw(other, new Vec2(left, upper)));
+            foot = upper - view.height(other);
         }
         StationRow row = new StationRow(paper(view.datum()), stations(), left - 2, right + 2);
         marks.addAll(row.draw(foot));
@@ -79,6 +83,15 @@ final class AssemblyBlock {
         double half = assembly.member().solid().profile().width() / 2;
         return own.getMaxY() > half + 1
                 || assembly.welded().stream().anyMatch(p -> Math.abs(p.middle().z()) > 1);
+    }
+
+    /** The edge on which more plates lie that stand off the middle. */
+    private Projection other() {
+        double up = assembly.welded().stream()
+                .filter(p -> Math.abs(p.middle().z()) > 1)
+                .mapToDouble(p -> Math.signum(Math.round(p.middle().y())))
+                .sum();
+        return up < 0 ? PieceView.LOWER : PieceView.UPPER;
     }
 
     /** Draws the weld symbols and says where the top of the side view comes to lie. */
@@ -142,10 +155,7 @@ final class AssemblyBlock {
         Notes notes = Notes.of(words, MemberBlock.WORDS);
         marks.addAll(notes.draw(new Vec2(0, 0)));
         TablePart table = new Table(
-                        List.of(
-                                Column.words("Plate"),
-                                Column.words("Lies on"),
-                                Column.words("Nearer edge, from marked end")),
+                        List.of(Column.words("Plate"), Column.words("Lies on"), Column.words("From marked end")),
                         rows(),
                         MemberBlock.WORDS)
                 .filling()

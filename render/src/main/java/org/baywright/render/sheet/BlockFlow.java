@@ -47,7 +47,9 @@ final class BlockFlow {
         double x = room.getMinX();
         for (Block block : row) {
             marks().addAll(Shift.by(new Vec2(x, top), block.marks()));
-            names.get(names.size() - 1).add(block.name());
+            if (!block.name().isEmpty()) {
+                names.get(names.size() - 1).add(block.name());
+            }
             x += block.width();
         }
         top -= height + GAP;

@@ -8,6 +8,7 @@ import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
+import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
@@ -36,8 +37,13 @@ final class EndSection {
                         .toList())
                 .toList();
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Fill(onPaper, 0.85, Layer.STEEL, member.mark()));
-        onPaper.forEach(ring -> marks.add(new Stroke(ring, true, Pen.VISIBLE, Layer.STEEL, member.mark())));
+        if (member.isRod()) {
+            Vec2 middle = new Vec2(centre, top - scale.toPaper(profile.depth()) / 2);
+            marks.add(Arc.circle(middle, scale.toPaper(profile.depth()) / 2, Pen.VISIBLE, Layer.STEEL, member.mark()));
+        } else {
+            marks.add(new Fill(onPaper, 0.85, Layer.STEEL, member.mark()));
+            onPaper.forEach(ring -> marks.add(new Stroke(ring, true, Pen.VISIBLE, Layer.STEEL, member.mark())));
+        }
         double foot = top - scale.toPaper(profile.depth()) - CAPTION + 1;
         marks.add(Text.level("end " + scale, new Vec2(centre, foot), TEXT, Text.Align.CENTRE, Layer.LABEL));
         return marks;

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assembly;
+import org.baywright.model.parts.CutForm;
 import org.baywright.model.parts.JointHole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -155,18 +156,24 @@ final class MemberBlock {
                 Face.BOLD));
         words.add(Paragraph.of(member.quantity() + " off, " + kg(member.massKg()) + " kg each. Grade "
                 + member.material().grade() + "."));
-        words.add(Paragraph.of("Tip to tip " + Figure.length(member.stockLength()) + ", long edge "
-                + Figure.length(member.longEdge()) + ", short edge " + Figure.length(member.shortEdge()) + "."));
-        words.add(Paragraph.of(
-                "Marked end " + cut(member.cutADeg(), member.solid().startSlope() < 0) + "; far end "
-                        + cut(member.cutBDeg(), member.solid().endSlope() > 0) + "."));
+        words.add(Paragraph.of(lengths()));
         words.add(Paragraph.of(holeWords()));
         words.add(Paragraph.of(use()));
         words.add(Paragraph.of(scaleWords(view)));
         return words;
     }
 
-    /** The larger scale of a view and whether its length is true. */
+    private String lengths() {
+        if (member.cutForm() == CutForm.SQUARE) {
+            return "Length " + Figure.length(member.stockLength()) + ", both ends square.";
+        }
+        return "Tip to tip " + Figure.length(member.stockLength()) + ", long edge " + Figure.length(member.longEdge())
+                + ", short edge " + Figure.length(member.shortEdge()) + ". Marked end "
+                + cut(member.cutADeg(), member.solid().startSlope() < 0) + "; far end "
+                + cut(member.cutBDeg(), member.solid().endSlope() > 0) + ".";
+    }
+
+    /** The scale of a view and whether its length is true. */
     static String scaleWords(PieceView view) {
         return "Side " + view.stretch().scale() + " @ A3"
                 + (view.stretch().breaks().isEmpty() ? "." : "; not to scale along where broken, figures true.");
@@ -208,7 +215,9 @@ final class MemberBlock {
             return "Nothing welded to it; goes up as it is. " + places(member.kind(), member.places()) + ".";
         }
         return "Becomes "
-                + made.stream().map(a -> a.quantity() + " " + a.mark()).collect(Collectors.joining(", "))
+                + made.stream()
+                        .map(a -> a.mark() + (a.quantity() == 1 ? "" : " × " + a.quantity()))
+                        .collect(Collectors.joining(", "))
                 + plain()
                 + ".";
     }

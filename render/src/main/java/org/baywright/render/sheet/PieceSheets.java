@@ -103,6 +103,6 @@ public final class PieceSheets {
         Notes second = Notes.of(all.subList(all.size() / 2, all.size()), column);
         List<Mark> marks = new ArrayList<>(first.draw(new Vec2(0, 0)));
         marks.addAll(second.draw(new Vec2(column + COLUMN_GAP, 0)));
-        return new Block("How to read these drawings", width, Math.max(first.height(), second.height()), marks);
+        return new Block("", width, Math.max(first.height(), second.height()), marks);
     }
 }

@@ -2,13 +2,11 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Attached;
-import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
@@ -24,7 +22,7 @@ import org.locationtech.jts.geom.Envelope;
 
 /**
  * A member with what is welded to it, in its own axes: marked end on the left, its depth up the sheet in the view of its
- * near side; the view of its upper edge has the near side at its foot.
+ * near side; the view of its upper edge has the near side at its foot, that of its lower edge at its top.
  *
  * @param member the member
  * @param items the member first, then its plates
@@ -36,6 +34,9 @@ record PieceView(Part member, List<Item> items, Stretch stretch) {
 
     /** The upper edge. */
     static final Projection UPPER = Projection.of(new Vec3(1, 0, 0), new Vec3(0, 0, -1));
+
+    /** The lower edge. */
+    static final Projection LOWER = Projection.of(new Vec3(1, 0, 0), new Vec3(0, 0, 1));
 
     private static final Placement OWN = Placement.of(Vec3.ZERO, new Vec3(1, 0, 0), new Vec3(0, 1, 0));
 
@@ -140,12 +141,13 @@ record PieceView(Part member, List<Item> items, Stretch stretch) {
 
     /** A rod is many-sided in the model; only the two lines of its outline are wanted. */
     private boolean isFlank(ViewLine line, Projection view) {
-        boolean rod = member.material() instanceof Material.Bar bar
-                && bar.section() instanceof BarSection section
-                && section.form() == BarSection.Form.ROUND;
+
         Envelope own = bounds(view);
         double y = line.from().y();
-        return rod && Math.abs(y - line.to().y()) < 1e-6 && y < own.getMaxY() - 1e-6 && y > own.getMinY() + 1e-6;
+        return member.isRod()
+                && Math.abs(y - line.to().y()) < 1e-6
+                && y < own.getMaxY() - 1e-6
+                && y > own.getMinY() + 1e-6;
     }
 
     private Vec2 onPaper(Vec2 at, double most, Vec2 topLeft) {

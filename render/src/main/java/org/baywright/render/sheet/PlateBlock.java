@@ -26,6 +26,7 @@ import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Bounds;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
+import org.baywright.render.mark.Shift;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
@@ -46,8 +47,8 @@ final class PlateBlock {
     private static final double FACE = 42;
     private static final double EDGE = 86;
 
-    /** Over the face, for the row of the member's outline. */
-    private static final double OVER = 18;
+    /** From the figures down to the scale. */
+    private static final double SCALE = 4.5;
 
     private static final double TEXT = 2.5;
 
@@ -74,24 +75,26 @@ final class PlateBlock {
         return Scale.fitting(face().depth(), face().width(), FACE, FACE);
     }
 
+    /** The face first, with its rows of figures; the words go above whatever those take. */
     private Block block() {
-        Notes notes = Notes.of(words(), width - 6);
-        List<Mark> marks = new ArrayList<>(notes.draw(new Vec2(0, 0)));
         Optional<List<Vec2>> member = standing();
         Scale scale = scale();
         double w = scale.toPaper(face().depth());
         double h = scale.toPaper(face().width());
-        double top = -notes.height() - (member.isPresent() ? OVER : 3);
-        ViewPort port = new ViewPort(scale, new Vec2(-face().depth() / 2, face().width() / 2), new Vec2(LEFT, top));
+        ViewPort port = new ViewPort(scale, new Vec2(-face().depth() / 2, face().width() / 2), new Vec2(LEFT, 0));
+        List<Mark> marks = new ArrayList<>();
         marks.add(ring(port, face().outline(), Pen.OUTLINE));
         member.ifPresent(ring -> marks.add(ring(port, ring, Pen.HIDDEN)));
         plate.holes().forEach(hole -> hole(marks, port, hole));
-        edge(marks, top, h, scale.toPaper(plate.solid().axisLength()));
-        Envelope box = new Envelope(LEFT, LEFT + w, top - h, top);
-        marks.addAll(dimensions(port, box, member));
-        Envelope all = Bounds.of(marks);
-        marks.add(Text.level(scale + " @ A3", new Vec2(LEFT, all.getMinY() - 4.5), TEXT, Text.Align.LEFT, Layer.LABEL));
-        return new Block(plate.mark(), width, -all.getMinY() + 6, marks);
+        edge(marks, h, scale.toPaper(plate.solid().axisLength()));
+        marks.addAll(dimensions(port, new Envelope(LEFT, LEFT + w, -h, 0), member));
+        double foot = Bounds.of(marks).getMinY() - SCALE;
+        marks.add(Text.level(scale + " @ A3", new Vec2(LEFT, foot), TEXT, Text.Align.LEFT, Layer.LABEL));
+        Notes notes = Notes.of(words(), width - 6);
+        Vec2 down = new Vec2(0, -notes.height() - 2 - Bounds.of(marks).getMaxY());
+        List<Mark> all = new ArrayList<>(notes.draw(new Vec2(0, 0)));
+        all.addAll(Shift.by(down, marks));
+        return new Block(plate.mark(), width, -Bounds.of(all).getMinY() + 1, all);
     }
 
     private Stroke ring(ViewPort port, List<Vec2> ring, Pen pen) {
@@ -112,27 +115,27 @@ final class PlateBlock {
         marks.add(Stroke.line(at.plus(new Vec2(0, -arm)), at.plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.PLATE));
     }
 
-    private void edge(List<Mark> marks, double top, double height, double thickness) {
+    private void edge(List<Mark> marks, double height, double thickness) {
         marks.add(new Stroke(
                 List.of(
-                        new Vec2(EDGE - thickness / 2, top),
-                        new Vec2(EDGE + thickness / 2, top),
-                        new Vec2(EDGE + thickness / 2, top - height),
-                        new Vec2(EDGE - thickness / 2, top - height)),
+                        new Vec2(EDGE - thickness / 2, 0),
+                        new Vec2(EDGE + thickness / 2, 0),
+                        new Vec2(EDGE + thickness / 2, -height),
+                        new Vec2(EDGE - thickness / 2, -height)),
                 true,
                 Pen.VISIBLE,
                 Layer.PLATE,
                 plate.mark()));
         marks.add(Text.level(
                 "t " + Figure.length(plate.solid().axisLength()),
-                new Vec2(EDGE, top + 1.5),
+                new Vec2(EDGE, 1.5),
                 TEXT,
                 Text.Align.CENTRE,
                 Layer.DIMENSION));
     }
 
     private List<Mark> dimensions(ViewPort port, Envelope box, Optional<List<Vec2>> member) {
-        LabelField field = new LabelField(new Envelope(-1, width, -400, 1));
+        LabelField field = new LabelField(new Envelope(-1, width, -400, 400));
         Annotations annotate = new Annotations(field, port, box);
         double x = face().depth() / 2;
         double y = face().width() / 2;

@@ -38,7 +38,7 @@ import org.baywright.render.paper.Pen;
  */
 record WeldSymbol(Vec2 target, boolean toRight, double legMm, boolean allRound, String words) {
     /** From the middle of the reference line to the edge of the room that the symbol takes. */
-    static final double HALF = 4;
+    static final double HALF = 3.5;
 
     /** How far aside of the target the line bends. */
     static final double BEND = 2;
