@@ -9,11 +9,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Profile;
-import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Assembly;
-import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.render.dimension.Annotations;
@@ -77,14 +74,14 @@ final class PlateBlock {
 
     /** The face first, with its rows of figures; the words go above whatever those take. */
     private Block block() {
-        Optional<List<Vec2>> member = standing();
+        Optional<PlateOutline> member = standing();
         Scale scale = scale();
         double w = scale.toPaper(face().depth());
         double h = scale.toPaper(face().width());
         ViewPort port = new ViewPort(scale, new Vec2(-face().depth() / 2, face().width() / 2), new Vec2(LEFT, 0));
         List<Mark> marks = new ArrayList<>();
         marks.add(ring(port, face().outline(), Pen.OUTLINE));
-        member.ifPresent(ring -> marks.add(ring(port, ring, Pen.HIDDEN)));
+        member.ifPresent(outline -> marks.add(ring(port, outline.ring(), Pen.HIDDEN)));
         plate.holes().forEach(hole -> hole(marks, port, hole));
         edge(marks, h, scale.toPaper(plate.solid().axisLength()));
         marks.addAll(dimensions(port, new Envelope(LEFT, LEFT + w, -h, 0), member));
@@ -134,7 +131,7 @@ final class PlateBlock {
                 Layer.DIMENSION));
     }
 
-    private List<Mark> dimensions(ViewPort port, Envelope box, Optional<List<Vec2>> member) {
+    private List<Mark> dimensions(ViewPort port, Envelope box, Optional<PlateOutline> member) {
         LabelField field = new LabelField(new Envelope(-1, width, -400, 400));
         Annotations annotate = new Annotations(field, port, box);
         double x = face().depth() / 2;
@@ -145,9 +142,8 @@ final class PlateBlock {
         plate.holes().forEach(h -> below.add(new Vec2(h.at().x(), -y)));
         plate.holes().forEach(h -> beside.add(new Vec2(-x, h.at().y())));
         annotate.running(Side.BELOW, corner, below).running(Side.LEFT, corner, beside);
-        member.ifPresent(ring -> {
-            Envelope around = new Envelope();
-            ring.forEach(p -> around.expandToInclude(p.x(), p.y()));
+        member.ifPresent(outline -> {
+            Envelope around = outline.box();
             annotate.running(
                     Side.ABOVE, new Vec2(-x, y), List.of(new Vec2(around.getMinX(), y), new Vec2(around.getMaxX(), y)));
             annotate.running(
@@ -157,35 +153,9 @@ final class PlateBlock {
     }
 
     /** The outline of the member that stands on an end plate, when it is the same on all of them. */
-    private Optional<List<Vec2>> standing() {
-        Map<String, List<Vec2>> rings = new LinkedHashMap<>();
-        for (Assembly assembly : holding) {
-            for (Attached attached : assembly.welded()) {
-                if (attached.plate() == plate && attached.isOnAnEnd()) {
-                    List<Vec2> ring = ring(assembly.member().solid(), attached);
-                    rings.putIfAbsent(likeness(ring), ring);
-                }
-            }
-        }
-        return rings.size() == 1 ? Optional.of(rings.values().iterator().next()) : Optional.empty();
-    }
-
-    /** The same outline begun at another corner is the same outline. */
-    private static String likeness(List<Vec2> ring) {
-        return ring.stream()
-                .map(p -> Math.round(p.x()) + "/" + Math.round(p.y()))
-                .sorted()
-                .collect(Collectors.joining(" "));
-    }
-
-    private static List<Vec2> ring(Solid member, Attached attached) {
-        boolean first = attached.middle().x() < member.axisLength() / 2;
-        List<Vec2> outline = member.profile().outline();
-        List<Vec3> ring = first ? member.startRing(outline) : member.endRing(outline);
-        return ring.stream()
-                .map(attached.at()::toLocal)
-                .map(p -> new Vec2(p.y(), p.z()))
-                .toList();
+    private Optional<PlateOutline> standing() {
+        List<PlateOutline> outlines = PlateOutline.of(plate, holding);
+        return outlines.size() == 1 ? Optional.of(outlines.get(0)) : Optional.empty();
     }
 
     private List<Paragraph> words() {
