@@ -20,6 +20,7 @@ import picocli.CommandLine.HelpCommand;
             OrderCommand.class,
             CutCommand.class,
             SetOutCommand.class,
+            PiecesCommand.class,
             MakeCommand.class,
             HelpCommand.class
         },

@@ -22,6 +22,7 @@ final class MakeCommand extends OrderingCommand {
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(outputs.drawings(SetScope.ALL, svg));
         files.putAll(outputs.order());
         files.putAll(SetOutOutputs.of(outputs.building()));
+        files.putAll(PieceOutputs.of(outputs.building()));
         return files;
     }
 }

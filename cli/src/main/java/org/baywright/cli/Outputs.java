@@ -37,8 +37,15 @@ record Outputs(Building building, Bill bill, Optional<Costs> costs) {
     static final String PARTS = "parts.csv";
 
     /** What is made from the parts, and so goes out of date with them. */
-    static final List<String> DOCUMENTS =
-            List.of(DRAWINGS, "order.pdf", "order.xlsx", "bill-of-materials.csv", "setout.pdf", "setout.csv");
+    static final List<String> DOCUMENTS = List.of(
+            DRAWINGS,
+            "order.pdf",
+            "order.xlsx",
+            "bill-of-materials.csv",
+            "setout.pdf",
+            "setout.csv",
+            PieceOutputs.PIECES,
+            PieceOutputs.TEMPLATES);
 
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
 

@@ -19,7 +19,9 @@ final class Target {
     /** Writes every file or none; drawings also replace the single sheets of an earlier run. */
     void write(Map<String, OutputFolder.Content> files) throws IOException {
         boolean drawn = files.containsKey(Outputs.DRAWINGS);
-        OutputFolder.write(folder, files, name -> drawn && Outputs.isSheet(name));
+        boolean detailed = files.containsKey(PieceOutputs.PIECES);
+        OutputFolder.write(
+                folder, files, name -> drawn && Outputs.isSheet(name) || detailed && PieceOutputs.isPlate(name));
     }
 
     /**

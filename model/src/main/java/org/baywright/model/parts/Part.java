@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Profile;
@@ -76,6 +77,13 @@ public record Part(
     /** The shape the two cuts give it. */
     public CutForm cutForm() {
         return CutForm.of(solid.startSlope(), solid.endSlope());
+    }
+
+    /** Whether it is a round bar, many-sided in the model. */
+    public boolean isRod() {
+        return material instanceof Material.Bar bar
+                && bar.section() instanceof BarSection section
+                && section.form() == BarSection.Form.ROUND;
     }
 
     /** Mass of one, holes taken out. */

@@ -99,10 +99,16 @@ public final class PdfWriter {
     private void bookmark(Sheet sheet, PDPage page) {
         PDPageFitDestination whole = new PDPageFitDestination();
         whole.setPage(page);
-        PDOutlineItem item = new PDOutlineItem();
-        item.setTitle(sheet.number() + " " + sheet.title());
-        item.setDestination(whole);
+        PDOutlineItem item = item(sheet.number() + " " + sheet.title(), whole);
+        sheet.contents().forEach(name -> item.addLast(item(name, whole)));
         bookmarks.addLast(item);
+    }
+
+    private static PDOutlineItem item(String title, PDPageFitDestination page) {
+        PDOutlineItem item = new PDOutlineItem();
+        item.setTitle(title);
+        item.setDestination(page);
+        return item;
     }
 
     private void finish() throws IOException {

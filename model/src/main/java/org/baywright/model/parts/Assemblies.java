@@ -1,0 +1,205 @@
+package org.baywright.model.parts;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec3;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * What is welded to what: found from where the pieces stand, so that it is true of whatever was built. A plate belongs
+ * to a member of a kind that carries such plates and that it touches; a cleat on a bracket or a cap plate goes with what
+ * that is on. A plate that touches no such member is loose.
+ */
+public final class Assemblies {
+    private static final Set<PartKind> COLUMNS = EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
+    private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+    private static final Set<PartKind> UPRIGHTS =
+            EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
+    /** What a girt's cleat may stand on: the uprights, and the header or sill that a trimmer lies on. */
+    private static final Set<PartKind> WALL = EnumSet.of(
+            PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB, PartKind.HEADER, PartKind.SILL);
+
+    private static final Map<PartKind, Set<PartKind>> CARRIED_BY = new EnumMap<>(Map.of(
+            PartKind.BASE_PLATE, UPRIGHTS,
+            PartKind.CAP_PLATE, COLUMNS,
+            PartKind.KNEE_PLATE, RAFTERS,
+            PartKind.APEX_PLATE, RAFTERS,
+            PartKind.LEAN_TO_PLATE, RAFTERS,
+            PartKind.PURLIN_CLEAT, RAFTERS,
+            PartKind.GIRT_CLEAT, WALL,
+            PartKind.BRACE_CLEAT,
+                    EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER),
+            PartKind.MULLION_CLEAT, RAFTERS,
+            PartKind.LIFTING_PLATE, EnumSet.of(PartKind.LIFTING_BRACKET, PartKind.LIFTING_BEAM)));
+
+    private final STRtree members = new STRtree();
+    private final STRtree seats = new STRtree();
+    private final Map<Place, List<Attached>> welded = new IdentityHashMap<>();
+    private final Map<String, Integer> loose = new HashMap<>();
+    private final Map<String, List<Assembly>> byMember = new LinkedHashMap<>();
+
+    private Assemblies(Shed shed) {
+        Set<PartKind> carriers =
+                CARRIED_BY.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
+        List<Standing> plates = new ArrayList<>();
+        for (Part part : shed.parts()) {
+            if (carriers.contains(part.kind())) {
+                insert(part, members);
+            } else if (CARRIED_BY.containsKey(part.kind())) {
+                part.places().forEach(place -> plates.add(Standing.of(part, place)));
+            }
+        }
+        plates.stream().filter(p -> isSeat(p.part())).forEach(p -> seats.insert(p.plan(), p));
+        members.build();
+        seats.build();
+        plates.forEach(this::attach);
+        shed.parts().stream().filter(p -> p.kind().isMember()).forEach(p -> byMember.put(p.mark(), variants(p)));
+    }
+
+    /** What is welded to what in a shed. */
+    public static Assemblies of(Shed shed) {
+        return new Assemblies(shed);
+    }
+
+    private static void insert(Part part, STRtree index) {
+        for (Place place : part.places()) {
+            Standing standing = Standing.of(part, place);
+            index.insert(standing.plan(), standing);
+        }
+    }
+
+    /** What a purlin's cleat may stand on besides a rafter: the bracket past its end, itself without holes, or a cap. */
+    private static boolean isSeat(Part part) {
+        return part.kind() == PartKind.CAP_PLATE
+                || (part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty());
+    }
+
+    private void attach(Standing plate) {
+        Optional<Standing> host = touched(plate, members);
+        if (host.isEmpty() && plate.part().kind() == PartKind.PURLIN_CLEAT && !isSeat(plate.part())) {
+            host = touched(plate, seats).flatMap(seat -> touched(seat, members));
+        }
+        host.ifPresentOrElse(
+                h -> welded.computeIfAbsent(h.place(), k -> new ArrayList<>())
+                        .add(new Attached(
+                                plate.part(),
+                                within(h.place().placement(), plate.place().placement()))),
+                () -> loose.merge(plate.part().mark(), 1, Integer::sum));
+    }
+
+    /** The nearest of what a plate touches and may be carried by; of equals the first built. */
+    @SuppressWarnings("unchecked") // the index holds standing pieces only
+    private static Optional<Standing> touched(Standing plate, STRtree index) {
+        List<Standing> near = index.query(plate.plan());
+        Set<PartKind> kinds = CARRIED_BY.get(plate.part().kind());
+        Standing best = null;
+        double least = Standing.TOUCH;
+        for (Standing other : near) {
+            if (kinds.contains(other.part().kind()) || isSeat(other.part())) {
+                double gap = plate.gap(other);
+                if (gap < least - 1e-6) {
+                    least = gap;
+                    best = other;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** A placement in the building, in the axes of another. */
+    private static Placement within(Placement host, Placement inner) {
+        return new Placement(
+                host.toLocal(inner.origin()),
+                turned(host, inner.along()),
+                turned(host, inner.depth()),
+                turned(host, inner.width()));
+    }
+
+    private static Vec3 turned(Placement host, Vec3 direction) {
+        return new Vec3(direction.dot(host.along()), direction.dot(host.depth()), direction.dot(host.width()));
+    }
+
+    private List<Assembly> variants(Part member) {
+        Map<String, List<Place>> alike = new LinkedHashMap<>();
+        for (Place place : member.places()) {
+            alike.computeIfAbsent(likeness(platesAt(place)), k -> new ArrayList<>())
+                    .add(place);
+        }
+        List<Assembly> variants = new ArrayList<>();
+        for (List<Place> places : alike.values()) {
+            String mark = member.mark() + "-" + letters(variants.size());
+            variants.add(new Assembly(mark, member, places, platesAt(places.get(0))));
+        }
+        return variants;
+    }
+
+    private List<Attached> platesAt(Place place) {
+        return welded.getOrDefault(place, List.of());
+    }
+
+    /**
+     * What two members of a mark must share to be one assembly: the same plates with the same holes at the same places,
+     * to 0.1 mm. A plate that is the same turned about counts as the same.
+     */
+    private static String likeness(List<Attached> plates) {
+        return plates.stream().map(Assemblies::likeness).sorted().collect(Collectors.joining("|"));
+    }
+
+    private static String likeness(Attached plate) {
+        double middle = plate.plate().solid().axisLength() / 2;
+        String holes = plate.plate().holes().stream()
+                .map(h -> steps(plate.at().toWorld(middle, h.at().x(), h.at().y()), 10))
+                .sorted()
+                .collect(Collectors.joining());
+        return plate.plate().mark()
+                + steps(plate.middle(), 10)
+                + line(plate.at().along())
+                + line(plate.at().depth())
+                + holes;
+    }
+
+    /** A direction and its opposite are one. */
+    private static String line(Vec3 direction) {
+        String one = steps(direction, 1000);
+        String other = steps(direction.negated(), 1000);
+        return one.compareTo(other) > 0 ? one : other;
+    }
+
+    private static String steps(Vec3 v, double per) {
+        return " " + Math.round(v.x() * per) + " " + Math.round(v.y() * per) + " " + Math.round(v.z() * per);
+    }
+
+    /** A to Z, then AA and on. */
+    private static String letters(int n) {
+        String last = String.valueOf((char) ('A' + n % 26));
+        return n < 26 ? last : letters(n / 26 - 1) + last;
+    }
+
+    /** The ways a member is made up with plates; one with no plates when nothing is welded to it. */
+    public List<Assembly> of(Part member) {
+        return byMember.getOrDefault(member.mark(), List.of());
+    }
+
+    /** All assemblies that hold a plate. */
+    public List<Assembly> holding(Part plate) {
+        return byMember.values().stream()
+                .flatMap(List::stream)
+                .filter(a -> a.welded().stream().anyMatch(w -> w.plate() == plate))
+                .toList();
+    }
+
+    /** How many of a plate touch no member that carries such plates. */
+    public int loose(Part plate) {
+        return loose.getOrDefault(plate.mark(), 0);
+    }
+}
