@@ -1,7 +1,11 @@
 package org.baywright.model.nesting;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.baywright.model.cutting.Bar;
+import org.baywright.model.cutting.Cut;
+import org.baywright.model.cutting.Layout;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 
@@ -25,6 +29,18 @@ public record LaidBar(Stock stock, List<Laid> pieces, int times, Saw saw) {
         if (pieces.isEmpty() || times < 1) {
             throw new IllegalArgumentException("a bar is cut into something");
         }
+    }
+
+    /** Square pieces of a list behind each other; a depth of one is as good as any. */
+    public static LaidBar of(Bar bar) {
+        Layout layout = bar.layout();
+        List<Blank> blanks = new ArrayList<>();
+        for (Cut cut : layout.cuts()) {
+            for (int n = 0; n < cut.count(); n++) {
+                blanks.add(Blank.square(bar.marks().get(blanks.size()), cut.lengthMm(), 1));
+            }
+        }
+        return new LaidBar(layout.stock(), Nest.inOrder(blanks, layout.saw()), layout.times(), layout.saw());
     }
 
     LaidBar times(int bars) {

@@ -52,6 +52,14 @@ final class Nest {
         return reach(ordered) < reach(free) - FINE ? ordered : free;
     }
 
+    /** The pieces as they come, none turned. */
+    static List<Laid> inOrder(List<Blank> blanks, Saw saw) {
+        Blank first = blanks.get(0);
+        Nest nest = new Nest(saw, new End(first.plane(), first.depthMm(), 0));
+        blanks.forEach(b -> nest.lay(new Laid(b, Turn.AS_DRAWN, 0)));
+        return nest.laid;
+    }
+
     private static List<Object> slopes(Blank blank) {
         double steeper = Math.max(Math.abs(blank.startSlope()), Math.abs(blank.endSlope()));
         return blank.isSquare() ? List.of() : List.of(blank.plane(), steeper);

@@ -45,12 +45,12 @@ public enum Turn {
     }
 
     /** The slope of its left end once turned, from the slopes of its start and its end. */
-    double left(double start, double end) {
+    public double left(double start, double end) {
         return signed(swaps ? end : start);
     }
 
     /** The slope of its right end once turned. */
-    double right(double start, double end) {
+    public double right(double start, double end) {
         return signed(swaps ? start : end);
     }
 
