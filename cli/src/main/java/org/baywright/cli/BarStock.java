@@ -48,7 +48,7 @@ final class BarStock {
     @Option(
             names = "--time",
             paramLabel = "S",
-            description = "Seconds the search may take; 10 for a list and 1 for a shed when left out. At the end of it"
+            description = "Seconds the search may take; 10 for a list and 5 for a shed when left out. At the end of it"
                     + " the best plan so far is written, and that it is not proven best.")
     private Optional<Double> seconds = Optional.empty();
 
@@ -105,8 +105,7 @@ final class BarStock {
                         + sections.get(0).designation() + ":" + text + "'");
             }
         }
-        return ShedCutting.of(
-                shed, section -> stocks(section, sections), saw(), seconds(ShedCutting.DEFAULT_SECONDS));
+        return ShedCutting.of(shed, section -> stocks(section, sections), saw(), seconds(ShedCutting.DEFAULT_SECONDS));
     }
 
     private List<Stock> stocks(Section section, List<Section> sections) {
@@ -117,13 +116,13 @@ final class BarStock {
         List<String> own = lengths.stream()
                 .filter(text -> section(text, sections).equals(Optional.of(section)))
                 .toList();
-        List<String> general = lengths.stream().filter(text -> !text.contains(":")).toList();
+        List<String> general =
+                lengths.stream().filter(text -> !text.contains(":")).toList();
         List<String> given = own.isEmpty() ? general : own;
         if (given.isEmpty()) {
             stocks.addAll(ShedCutting.catalogueLengths(section));
         } else {
-            stocks.addAll(
-                    bought(given.stream().map(BarStock::rest).collect(Collectors.joining(","))));
+            stocks.addAll(bought(given.stream().map(BarStock::rest).collect(Collectors.joining(","))));
         }
         return stocks;
     }

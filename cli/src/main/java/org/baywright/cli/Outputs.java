@@ -40,8 +40,7 @@ record Outputs(Building building, ShedCutting cutting, Bill bill, Optional<Costs
 
     /** What is made from the parts, and so goes out of date with them. */
     static final List<String> DOCUMENTS = Stream.concat(
-                    Stream.of(DRAWINGS, "order.pdf", "order.xlsx", "bill-of-materials.csv"),
-                    CutOutputs.NAMES.stream())
+                    Stream.of(DRAWINGS, "order.pdf", "order.xlsx", "bill-of-materials.csv"), CutOutputs.NAMES.stream())
             .toList();
 
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");

@@ -68,8 +68,7 @@ final class PlanLine {
     static String sum(List<SectionPlan> plans) {
         int bars = plans.stream().mapToInt(p -> p.plan().barCount()).sum();
         boolean proven = plans.stream().allMatch(p -> p.plan().proven());
-        return sum(
-                bars, total(plans, CuttingPlan::purchasedMm), total(plans, CuttingPlan::purchasedBoundMm), proven);
+        return sum(bars, total(plans, CuttingPlan::purchasedMm), total(plans, CuttingPlan::purchasedBoundMm), proven);
     }
 
     private static String sum(int bars, double purchasedMm, double boundMm, boolean proven) {

@@ -3,6 +3,7 @@ package org.baywright.model.nesting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -101,14 +102,21 @@ public record CutList(List<Group> groups) {
         return new CutList(groups);
     }
 
+    /** What is welded to a member: alike in number on all of them, or each number of plates with the marks it goes with. */
     private static List<String> welded(List<Assembly> ways) {
-        if (ways.size() == 1) {
-            return ways.get(0).welded().isEmpty() ? List.of() : List.of(counts(ways.get(0)));
+        Map<String, List<Assembly>> alike =
+                ways.stream().collect(Collectors.groupingBy(CutList::counts, LinkedHashMap::new, Collectors.toList()));
+        if (alike.size() == 1) {
+            return alike.keySet().stream().filter(words -> !words.isEmpty()).toList();
         }
-        return ways.stream()
-                .map(way -> way.mark() + ", " + way.quantity() + " of them: "
-                        + (way.welded().isEmpty() ? "nothing" : counts(way)))
+        return alike.entrySet().stream()
+                .map(e -> marks(e.getValue()) + ": " + (e.getKey().isEmpty() ? "nothing" : e.getKey()))
                 .toList();
+    }
+
+    private static String marks(List<Assembly> ways) {
+        int pieces = ways.stream().mapToInt(Assembly::quantity).sum();
+        return pieces + " of them (" + ways.stream().map(Assembly::mark).collect(Collectors.joining(", ")) + ")";
     }
 
     private static String counts(Assembly way) {

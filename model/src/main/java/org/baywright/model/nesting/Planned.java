@@ -25,10 +25,11 @@ record Planned(CuttingPlan least, List<LaidBar> bars) {
     /** Tries the jobs of a section from the least on, until a way that fits costs no more than the bound. */
     static Planned of(SectionJobs jobs, double seconds) {
         double end = System.nanoTime() / 1e9 + seconds;
-        CuttingPlan least = Cutter.plan(jobs.least(), seconds / 2);
+        boolean exact = jobs.needs().stream().allMatch(n -> n.blank().isSquare());
+        CuttingPlan least = Cutter.plan(jobs.least(), exact ? seconds : seconds / 2);
         Attempt first = Attempt.of(jobs, least);
         Attempt best = first;
-        List<Supplier<CuttingJob>> ways = List.of(jobs::paired, jobs::nested, jobs::tipToTip);
+        List<Supplier<CuttingJob>> ways = exact ? List.of() : List.of(jobs::paired, jobs::nested, jobs::tipToTip);
         for (int i = 0; i < ways.size() && !best.isBest(least); i++) {
             Attempt next = Attempt.of(jobs, Cutter.plan(ways.get(i).get(), left(end) / 2));
             best = cheaper(best, next);
@@ -36,7 +37,7 @@ record Planned(CuttingPlan least, List<LaidBar> bars) {
                 best = cheaper(best, next.mended(jobs, left(end) / 2));
             }
         }
-        if (!best.isBest(least)) {
+        if (!best.isBest(least) && !exact) {
             best = cheaper(best, first.mended(jobs, left(end)));
         }
         if (!best.misfits.isEmpty()) {

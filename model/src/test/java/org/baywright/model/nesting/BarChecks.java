@@ -72,10 +72,12 @@ final class BarChecks {
         Polygon piece = Shape.of(other, plane).piece();
         double first = bar.saw().kerfMm() * Math.hypot(1, shape.left);
         double last = bar.saw().kerfMm() * Math.hypot(1, shape.right);
-        return Stream.of(
-                        shape.piece(),
+        Stream<Polygon> blades = bar.saw().kerfMm() == 0
+                ? Stream.of()
+                : Stream.of(
                         shape.band(shape.from - first, shape.left, shape.from, shape.left),
-                        shape.band(shape.to, shape.right, shape.to + last, shape.right))
+                        shape.band(shape.to, shape.right, shape.to + last, shape.right));
+        return Stream.concat(Stream.of(shape.piece()), blades)
                 .allMatch(steel -> steel.intersection(piece).getArea() < SPECK_MM2);
     }
 

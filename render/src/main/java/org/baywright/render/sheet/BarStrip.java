@@ -28,7 +28,7 @@ import org.baywright.render.paper.Pen;
  */
 record BarStrip(LaidBar bar, double perMm) {
     /** Height on paper with its figures, without the words below. */
-    static final double HEIGHT = 10;
+    static final double HEIGHT = 10.6;
 
     private static final double DEEP = 5.2;
     private static final double TEXT = 2.5;
@@ -52,7 +52,8 @@ record BarStrip(LaidBar bar, double perMm) {
         return drawn;
     }
 
-    private static Stroke ring(double lowLeft, double highLeft, double lowRight, double highRight, double top, Pen pen) {
+    private static Stroke ring(
+            double lowLeft, double highLeft, double lowRight, double highRight, double top, Pen pen) {
         return new Stroke(corners(lowLeft, highLeft, lowRight, highRight, top), true, pen, Layer.STEEL, "");
     }
 

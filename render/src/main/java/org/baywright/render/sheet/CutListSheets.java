@@ -27,17 +27,18 @@ public final class CutListSheets {
     private static final double FIGURES = 3.5;
     private static final double ROW = 34;
 
-    private static final double PIECE = 50;
-    private static final double PIECE_WIDTH = 170;
-    private static final double DATA = 228;
-    private static final double DATA_WIDTH = 86;
+    private static final double PIECE = 46;
+    private static final double PIECE_WIDTH = 152;
+    private static final double DATA = 204;
+    private static final double DATA_WIDTH = 112;
     private static final double BOXES = 320;
     private static final double BOX = 6;
     private static final double BOX_STEP = 15.5;
     private static final List<String> STEPS = List.of("cut", "drilled", "welded", "painted");
 
-    private static final String NOTE = "Angles are saw settings from square. Pieces are drawn with end A, the marked end,"
-            + " on the left; ends at their true angle, length cut short. Measure on site before cutting.";
+    private static final String NOTE =
+            "Angles are saw settings from square. Pieces are drawn with end A, the marked end,"
+                    + " on the left; ends at their true angle, length cut short. Measure on site before cutting.";
 
     private final Envelope room = SheetFrame.room();
     private final List<List<Mark>> sheets = new ArrayList<>();
@@ -125,14 +126,7 @@ public final class CutListSheets {
         String b = saw("B", entry.part().cutBDeg(), entry.endPoint(), entry.isCompound());
         label(a, x, top - 31.5, FIGURES, Face.BOLD);
         marks().add(new Text(
-                b,
-                new Vec2(x + PIECE_WIDTH, top - 31.5),
-                FIGURES,
-                Text.Align.RIGHT,
-                0,
-                Face.BOLD,
-                Layer.LABEL,
-                ""));
+                b, new Vec2(x + PIECE_WIDTH, top - 31.5), FIGURES, Text.Align.RIGHT, 0, Face.BOLD, Layer.LABEL, ""));
     }
 
     private static String saw(String end, double angleDeg, CutList.LongPoint point, boolean compound) {
@@ -149,11 +143,12 @@ public final class CutListSheets {
     private Notes data(CutList.Entry entry) {
         Part part = entry.part();
         List<Paragraph> lines = new ArrayList<>();
-        lines.add(Paragraph.of(String.format(
-                Locale.ROOT, "%.1f kg each, %.1f kg in all", part.massKg(), part.totalMassKg())));
+        lines.add(Paragraph.of(
+                String.format(Locale.ROOT, "%.1f kg each, %.1f kg in all", part.massKg(), part.totalMassKg())));
         if (!entry.blank().isSquare()) {
-            lines.add(Paragraph.of("mitre across the " + Figure.length(entry.blank().depthMm()) + " side"
-                    + (part.longPoint().isEmpty() ? "" : "; long point " + part.longPoint())));
+            lines.add(Paragraph.of(
+                    "mitre across the " + Figure.length(entry.blank().depthMm()) + " side"
+                            + (part.longPoint().isEmpty() ? "" : "; long point " + part.longPoint())));
         }
         if (entry.isCompound()) {
             lines.add(Paragraph.of("saw turned and tilted: set it from the drawing of the piece"));
