@@ -2,10 +2,16 @@ package org.baywright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
-import org.baywright.model.cutting.Cutter;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.nesting.ShedCutting;
+import org.baywright.model.parts.Shed;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,45 +19,48 @@ import picocli.CommandLine.Spec;
 
 /** The bars and the saw, as given on the command line. */
 final class BarStock {
-    private static final double KERF = 3;
-    private static final double TRIM = 10;
-
     @Option(
             names = "--stock",
-            split = ",",
-            paramLabel = "MM[=PRICE]",
-            description = "Lengths that bars come in, such as 8000,12000; with prices 8000=52.50,12000=79 the cost is"
-                    + " made least instead of the length.")
+            paramLabel = "[SECTION:]MM[=PRICE],...",
+            description = {
+                "Lengths that bars come in, such as 8000,12000; with prices 8000=52.50,12000=79 the cost is made least"
+                        + " instead of the length.",
+                "For a shed they stand in for the catalogue's lengths, of every section or of one: 'SHS 100x100x5:"
+                        + "6500,8000'. Can be given for each section."
+            })
     private List<String> lengths = new ArrayList<>();
 
     @Option(
             names = "--offcuts",
-            split = ",",
-            paramLabel = "MM[xCOUNT]",
-            description = "Bars already in the yard, used first: 3200x2,1500.")
+            paramLabel = "[SECTION:]MM[xCOUNT],...",
+            description = {
+                "Bars already in the yard, used first: 3200x2,1500.",
+                "For a shed of several sections, say of which they are: 'SHS 100x100x5:3200x2,1500'."
+            })
     private List<String> offcuts = new ArrayList<>();
 
     @Option(names = "--kerf", paramLabel = "MM", description = "What one saw cut takes; 3 when left out.")
-    private double kerf = KERF;
+    private double kerf = Saw.USUAL.kerfMm();
 
     @Option(names = "--trim", paramLabel = "MM", description = "What each bar gives up at its ends; 10 when left out.")
-    private double trim = TRIM;
+    private double trim = Saw.USUAL.endTrimMm();
 
     @Option(
             names = "--time",
             paramLabel = "S",
-            description = "Seconds the search may take; 10 when left out. At the end of it the best plan so far is"
-                    + " written, and that it is not proven best.")
-    private double seconds = Cutter.DEFAULT_SECONDS;
+            description = "Seconds the search may take; 10 for a list and 5 for a shed when left out. At the end of it"
+                    + " the best plan so far is written, and that it is not proven best.")
+    private Optional<Double> seconds = Optional.empty();
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    double seconds() {
-        if (!(seconds > 0 && seconds <= 86_400)) {
-            throw wrong("--time is more than 0 and at most a day of seconds, not " + seconds);
+    double seconds(double usual) {
+        double asked = seconds.orElse(usual);
+        if (!(asked > 0 && asked <= 86_400)) {
+            throw wrong("--time is more than 0 and at most a day of seconds, not " + asked);
         }
-        return seconds;
+        return asked;
     }
 
     Saw saw() {
@@ -75,12 +84,79 @@ final class BarStock {
         return lengths.stream().anyMatch(l -> l.contains("="));
     }
 
-    /** The off-cuts, then the lengths to buy. */
+    /** The off-cuts, then the lengths to buy, for a list; of no section in particular. */
     List<Stock> stocks() {
-        List<Stock> stocks = new ArrayList<>(yard());
-        boolean priced = priced();
-        for (String text : lengths) {
+        if (Stream.concat(lengths.stream(), offcuts.stream()).anyMatch(t -> t.contains(":"))) {
+            throw wrong("--stock and --offcuts name no section with --list: plan each section with a list of its own");
+        }
+        List<Stock> stocks = new ArrayList<>();
+        offcuts.forEach(text -> stocks.addAll(yard(text)));
+        stocks.addAll(bought(String.join(",", lengths)));
+        return stocks;
+    }
+
+    /** How a shed's members are cut from these bars, and from the catalogue's lengths where none are given. */
+    ShedCutting cutting(Shed shed) {
+        List<Section> sections = ShedCutting.sections(shed);
+        lengths.forEach(text -> section(text, sections));
+        for (String text : offcuts) {
+            if (section(text, sections).isEmpty() && sections.size() > 1) {
+                throw wrong("--offcuts: say of which section they are, such as '"
+                        + sections.get(0).designation() + ":" + text + "'");
+            }
+        }
+        return ShedCutting.of(shed, section -> stocks(section, sections), saw(), seconds(ShedCutting.DEFAULT_SECONDS));
+    }
+
+    private List<Stock> stocks(Section section, List<Section> sections) {
+        List<Stock> stocks = new ArrayList<>();
+        offcuts.stream()
+                .filter(text -> section(text, sections).map(section::equals).orElse(true))
+                .forEach(text -> stocks.addAll(yard(rest(text))));
+        List<String> own = lengths.stream()
+                .filter(text -> section(text, sections).equals(Optional.of(section)))
+                .toList();
+        List<String> general =
+                lengths.stream().filter(text -> !text.contains(":")).toList();
+        List<String> given = own.isEmpty() ? general : own;
+        if (given.isEmpty()) {
+            stocks.addAll(ShedCutting.catalogueLengths(section));
+        } else {
+            stocks.addAll(bought(given.stream().map(BarStock::rest).collect(Collectors.joining(","))));
+        }
+        return stocks;
+    }
+
+    /** The section that a text names before its colon; empty when it names none. */
+    private Optional<Section> section(String text, List<Section> sections) {
+        int colon = text.indexOf(':');
+        if (colon < 0) {
+            return Optional.empty();
+        }
+        String name = text.substring(0, colon);
+        Optional<Section> named = sections.stream()
+                .filter(s -> plain(s.designation()).equals(plain(name)))
+                .findFirst();
+        if (named.isEmpty()) {
+            throw wrong("'" + name + "' is not a section that this shed's bars are of; they are of "
+                    + sections.stream().map(Section::designation).collect(Collectors.joining(", ")));
+        }
+        return named;
+    }
+
+    private static String plain(String name) {
+        return name.replace(" ", "").toLowerCase(Locale.ROOT);
+    }
+
+    private static String rest(String text) {
+        return text.substring(text.indexOf(':') + 1);
+    }
+
+    private List<Stock> bought(String list) {
+        List<Stock> stocks = new ArrayList<>();
+        for (String text : list.isEmpty() ? List.<String>of() : List.of(list.split(",", -1))) {
             String[] parts = text.split("=", -1);
+            boolean priced = list.contains("=");
             if (parts.length != (priced ? 2 : 1)) {
                 throw wrong("--stock takes lengths, or lengths that all have a price: '" + text + "' was read");
             }
@@ -99,8 +175,8 @@ final class BarStock {
     }
 
     /** Bars already in the yard. */
-    List<Stock> yard() {
-        return offcuts.stream().map(this::offcut).toList();
+    private List<Stock> yard(String list) {
+        return Stream.of(list.split(",", -1)).map(this::offcut).toList();
     }
 
     private Stock offcut(String text) {

@@ -7,10 +7,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.baywright.model.cladding.Building;
+import org.baywright.model.cutting.Cutter;
 import org.baywright.model.cutting.PieceList;
 import org.baywright.model.cutting.SectionPlan;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.problem.Problem;
 import org.baywright.render.output.OutputFolder;
 import picocli.CommandLine.Command;
@@ -18,21 +22,35 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Plans how bars are cut. */
+/** Plans how bars are cut, for a shed or for any list of pieces. */
 @Command(
         name = "cut",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Plans how bars are cut into the pieces of a list: the least to buy, and how to cut each bar.",
-            "The last line it prints sums the plan up."
+            "Plans how bars are cut into the members of a shed, or into the pieces of a list: the least to buy, and how"
+                    + " to cut each bar.",
+            "For a shed, writes cut-list.pdf, cut-list.csv, cutting-plan.pdf and cutting-plan.csv; for a list, the plan"
+                    + " alone. The last line it prints sums the plan up."
         })
 final class CutCommand implements Callable<Integer> {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "The definition of a shed, YAML or JSON; - reads standard input. Or give --list.")
+    private String file;
+
+    @Option(
+            names = "--set",
+            paramLabel = "KEY=VALUE",
+            description = "Sets a key of the definition, dotted: --set roofPitch=12.")
+    private List<String> settings = new ArrayList<>();
+
     @Option(
             names = "--list",
-            required = true,
             paramLabel = "FILE",
             description = "The pieces, CSV: length_mm,quantity and, if wanted, mark,section; - reads standard input.")
     private String list;
@@ -40,7 +58,7 @@ final class CutCommand implements Callable<Integer> {
     @Mixin
     private BarStock bars;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "The folder to write the cutting plan to.")
+    @Option(names = "--out", paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
 
     @Spec
@@ -48,8 +66,42 @@ final class CutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if ((file == null) == (list == null)) {
+            throw wrong("give the definition of a shed, or the pieces with --list, not "
+                    + (file == null ? "neither" : "both"));
+        }
+        if (list != null && !settings.isEmpty()) {
+            throw wrong("--set changes the definition of a shed; there is none with --list");
+        }
+        return list == null ? shed() : list();
+    }
+
+    private int shed() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter out = spec.commandLine().getOut();
+        Optional<Building> building = ShedCommand.built(Source.read(file, settings), List.of(), err);
+        if (building.isEmpty()) {
+            return Baywright.PROBLEMS;
+        }
+        Progress progress = new Progress(err);
+        progress.say("planning");
+        ShedCutting cutting = bars.cutting(building.get().shed());
+        if (folder != null) {
+            Outputs outputs = Outputs.of(building.get(), cutting, Optional.empty());
+            Map<String, OutputFolder.Content> files = new LinkedHashMap<>(CutOutputs.of(outputs));
+            files.putAll(outputs.data());
+            new Target(folder).leave(files, out, err);
+        }
+        progress.done();
+        PlanLine.specials(cutting).forEach(err::println);
+        cutting.sections().forEach(cuts -> out.println(PlanLine.of(cuts, bars.priced())));
+        out.println(PlanLine.sum(cutting));
+        return Baywright.DONE;
+    }
+
+    private int list() throws IOException {
         if (!bars.hasLengths() && !bars.hasOffcuts()) {
-            throw new ParameterException(spec.commandLine(), "give the lengths that bars come in: --stock 8000,12000");
+            throw wrong("give the lengths that bars come in: --stock 8000,12000");
         }
         PieceList pieces = PieceList.read(TextFile.name(list), TextFile.read(list));
         List<Stock> stocks = bars.stocks();
@@ -62,8 +114,7 @@ final class CutCommand implements Callable<Integer> {
             return Baywright.PROBLEMS;
         }
         if (bars.hasOffcuts() && pieces.bySection().size() > 1) {
-            throw new ParameterException(
-                    spec.commandLine(), "--offcuts are of one section: plan each section with a list of its own");
+            throw wrong("--offcuts are of one section: plan each section with a list of its own");
         }
         return planned(pieces, stocks);
     }
@@ -73,7 +124,7 @@ final class CutCommand implements Callable<Integer> {
         progress.say("planning");
         List<SectionPlan> plans;
         try {
-            plans = SectionPlan.of(pieces, stocks, bars.saw(), bars.seconds());
+            plans = SectionPlan.of(pieces, stocks, bars.saw(), bars.seconds(Cutter.DEFAULT_SECONDS));
         } catch (IllegalArgumentException e) {
             spec.commandLine().getErr().println("error: " + TextFile.name(list) + ": " + e.getMessage());
             return Baywright.PROBLEMS;
@@ -88,5 +139,9 @@ final class CutCommand implements Callable<Integer> {
         plans.forEach(plan -> out.println(PlanLine.of(plan, bars.priced())));
         out.println(PlanLine.sum(plans));
         return Baywright.DONE;
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
     }
 }

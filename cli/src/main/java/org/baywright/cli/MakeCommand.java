@@ -7,12 +7,12 @@ import org.baywright.render.sheet.SetScope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Writes everything: drawings, order, bill of materials, parts and summary. */
+/** Writes everything: drawings, order, bill of materials, cut list and cutting plan, parts and summary. */
 @Command(
         name = "make",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Writes everything: drawings, order, bill of materials, parts and summary.")
+        description = "Writes everything: drawings, order, bill of materials, cut list and plan, parts and summary.")
 final class MakeCommand extends OrderingCommand {
     @Option(names = "--svg", description = "Writes each sheet as an SVG file too.")
     private boolean svg;
@@ -23,6 +23,7 @@ final class MakeCommand extends OrderingCommand {
         files.putAll(outputs.order());
         files.putAll(SetOutOutputs.of(outputs.building()));
         files.putAll(PieceOutputs.of(outputs.building()));
+        files.putAll(CutOutputs.of(outputs));
         return files;
     }
 }

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.model.takeoff.Costs;
 import org.baywright.model.takeoff.PriceList;
@@ -29,7 +31,7 @@ import org.baywright.render.sheet.Sheet;
 import org.baywright.render.sheet.SheetSet;
 
 /** The files that can be made from a shed, each named once. */
-record Outputs(Building building, Bill bill, Optional<Costs> costs) {
+record Outputs(Building building, ShedCutting cutting, Bill bill, Optional<Costs> costs) {
     /** All sheets in one file. */
     static final String DRAWINGS = "drawings.pdf";
 
@@ -37,35 +39,41 @@ record Outputs(Building building, Bill bill, Optional<Costs> costs) {
     static final String PARTS = "parts.csv";
 
     /** What is made from the parts, and so goes out of date with them. */
-    static final List<String> DOCUMENTS = List.of(
-            DRAWINGS,
-            "order.pdf",
-            "order.xlsx",
-            "bill-of-materials.csv",
-            "setout.pdf",
-            "setout.csv",
-            PieceOutputs.PIECES,
-            PieceOutputs.TEMPLATES);
+    static final List<String> DOCUMENTS = Stream.concat(
+                    Stream.of(
+                            DRAWINGS,
+                            "order.pdf",
+                            "order.xlsx",
+                            "bill-of-materials.csv",
+                            "setout.pdf",
+                            "setout.csv",
+                            PieceOutputs.PIECES,
+                            PieceOutputs.TEMPLATES),
+                    CutOutputs.NAMES.stream())
+            .toList();
 
     private static final Pattern SHEET = Pattern.compile("sheet-S[0-9.]+\\.svg");
 
     /** The files of a building, costed when there are prices. */
-    static Outputs of(Building building, Optional<PriceList> prices) {
-        Bill bill = Bill.of(building);
-        return new Outputs(building, bill, prices.map(list -> new Costs(bill, list)));
+    static Outputs of(Building building, ShedCutting cutting, Optional<PriceList> prices) {
+        Bill bill = Bill.of(building, cutting);
+        return new Outputs(building, cutting, bill, prices.map(list -> new Costs(bill, list)));
     }
 
     /** What every writing command leaves: the parts and the headline figures. */
     Map<String, Content> data() {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(PARTS, text(out -> PartsTable.write(building.shed(), out)));
-        files.put("summary.json", text(out -> JsonWriter.write(summary().figures(), out)));
+        files.put("summary.json", text(out -> JsonWriter.write(figures(), out)));
         return files;
     }
 
-    private Summary summary() {
+    private Map<String, Object> figures() {
         Summary summary = Summary.of(building);
-        return costs.map(summary::with).orElse(summary);
+        Map<String, Object> figures =
+                new LinkedHashMap<>(costs.map(summary::with).orElse(summary).figures());
+        figures.putAll(cutting.figures());
+        return figures;
     }
 
     /** One set of drawings, and each sheet by itself if asked. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Reading;
@@ -22,17 +23,25 @@ abstract class ShedCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        Reading reading = source.read();
-        List<Problem> problems = new ArrayList<>(reading.problems());
-        problems.addAll(others());
-        Report.print(problems, err());
-        long errors = problems.stream().filter(Problem::isError).count();
-        if (reading.definition().isEmpty() || errors > 0) {
-            err().println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
+        Optional<Building> building = built(source.read(), others(), err());
+        if (building.isEmpty()) {
             return Baywright.PROBLEMS;
         }
-        work(Building.of(reading.definition().get()));
+        work(building.get());
         return Baywright.DONE;
+    }
+
+    /** The building of a definition, once every problem is told; empty when one stops the work. */
+    static Optional<Building> built(Reading reading, List<Problem> others, PrintWriter err) {
+        List<Problem> problems = new ArrayList<>(reading.problems());
+        problems.addAll(others);
+        Report.print(problems, err);
+        long errors = problems.stream().filter(Problem::isError).count();
+        if (reading.definition().isEmpty() || errors > 0) {
+            err.println(errors == 1 ? "1 error; nothing written" : errors + " errors; nothing written");
+            return Optional.empty();
+        }
+        return Optional.of(Building.of(reading.definition().get()));
     }
 
     /** What is wrong with other files that the command reads. */

@@ -25,6 +25,11 @@ final class Source {
 
     /** What came of reading and checking: every problem, and the definition when none stops the work. */
     Reading read() throws IOException {
+        return read(file, settings);
+    }
+
+    /** The same of a file named otherwise. */
+    static Reading read(String file, List<String> settings) throws IOException {
         Reading reading =
                 DefinitionReader.read(TextFile.name(file), TextFile.read(file), settings, Catalogue.shipped());
         if (reading.definition().isEmpty()) {

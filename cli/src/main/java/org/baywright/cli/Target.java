@@ -2,6 +2,7 @@ package org.baywright.cli;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -16,8 +17,24 @@ final class Target {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write to.")
     private Path folder;
 
+    Target() {}
+
+    Target(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Writes every file or none, then names them, and advises on earlier files that no longer agree. */
+    void leave(Map<String, OutputFolder.Content> files, PrintWriter out, PrintWriter err) throws IOException {
+        List<String> outdated = outdated(files);
+        write(files);
+        names(files.keySet()).forEach(out::println);
+        names(outdated)
+                .forEach(name -> err.println("advice: " + name
+                        + " is of an earlier definition and no longer agrees; write it anew with make"));
+    }
+
     /** Writes every file or none; drawings also replace the single sheets of an earlier run. */
-    void write(Map<String, OutputFolder.Content> files) throws IOException {
+    private void write(Map<String, OutputFolder.Content> files) throws IOException {
         boolean drawn = files.containsKey(Outputs.DRAWINGS);
         boolean detailed = files.containsKey(PieceOutputs.PIECES);
         OutputFolder.write(
@@ -29,7 +46,7 @@ final class Target {
      *
      * @param files what is about to be written
      */
-    List<String> outdated(Map<String, OutputFolder.Content> files) throws IOException {
+    private List<String> outdated(Map<String, OutputFolder.Content> files) throws IOException {
         Path parts = folder.resolve(Outputs.PARTS);
         if (!Files.isRegularFile(parts)) {
             return List.of();
@@ -43,7 +60,7 @@ final class Target {
     }
 
     /** The files by their paths. */
-    List<String> names(Collection<String> files) {
+    private List<String> names(Collection<String> files) {
         return files.stream().map(name -> folder.resolve(name).toString()).toList();
     }
 }

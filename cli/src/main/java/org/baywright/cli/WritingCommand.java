@@ -2,10 +2,11 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.nesting.ShedCutting;
+import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Costs;
 import org.baywright.model.takeoff.PriceList;
 import org.baywright.render.output.OutputFolder;
@@ -18,20 +19,15 @@ abstract class WritingCommand extends ShedCommand {
 
     @Override
     final void work(Building building) throws IOException {
-        Outputs outputs = Outputs.of(building, prices());
         Progress progress = new Progress(err());
         progress.say("drawing");
+        Outputs outputs = Outputs.of(building, cutting(building.shed()), prices());
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));
         files.putAll(outputs.data());
         progress.say("writing");
-        List<String> outdated = target.outdated(files);
-        target.write(files);
+        target.leave(files, out(), err());
         progress.done();
         outputs.costs().ifPresent(this::told);
-        target.names(files.keySet()).forEach(out()::println);
-        target.names(outdated)
-                .forEach(name -> err().println("advice: " + name
-                        + " is of an earlier definition and no longer agrees; write it anew with make"));
     }
 
     /** What is bought without a price, and what is priced but not bought: a name may be spelt another way. */
@@ -48,6 +44,11 @@ abstract class WritingCommand extends ShedCommand {
     /** The prices to cost the bill with, when there are any. */
     Optional<PriceList> prices() {
         return Optional.empty();
+    }
+
+    /** How the members are cut from stock bars. */
+    ShedCutting cutting(Shed shed) {
+        return ShedCutting.of(shed);
     }
 
     /** The command's own files. */

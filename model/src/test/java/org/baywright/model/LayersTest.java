@@ -21,8 +21,9 @@ class LayersTest {
             "parts",
             "cladding",
             "rules",
-            "takeoff",
-            "cutting");
+            "cutting",
+            "nesting",
+            "takeoff");
 
     @ArchTest
     static final ArchRule PACKAGES_LOOK_ONLY_UP = downward();

@@ -3,6 +3,7 @@ package org.baywright.model.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 
@@ -17,10 +18,15 @@ public record Bill(List<BillLine> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** The bill of a building; that of a bare frame is its steel and anchors alone. */
+    /** The bill of a building, with bars as {@link ShedCutting#of(Shed)} plans them. */
     public static Bill of(Building building) {
+        return of(building, ShedCutting.of(building.shed()));
+    }
+
+    /** The bill of a building, with bars as planned; that of a bare frame is its steel and anchors alone. */
+    public static Bill of(Building building, ShedCutting cutting) {
         Shed shed = building.shed();
-        List<BillLine> lines = new ArrayList<>(of(shed).lines());
+        List<BillLine> lines = new ArrayList<>(of(shed, cutting).lines());
         if (shed.definition().envelope().isFull()) {
             lines.addAll(SheetOrder.lines(building));
             lines.addAll(FlashingOrder.lines(building));
@@ -38,11 +44,14 @@ public record Bill(List<BillLine> lines) {
 
     /** The bill of a shed's steel and anchors. */
     public static Bill of(Shed shed) {
-        List<Part> members = shed.parts().stream()
-                .filter(p -> p.kind().isMember() && !RowOrder.isRolled(p))
-                .toList();
-        List<BillLine> lines = new ArrayList<>(SteelOrder.lines(members));
-        members.forEach(p -> lines.add(piece(BillGroup.PIECES, p, p.kind().label())));
+        return of(shed, ShedCutting.of(shed));
+    }
+
+    private static Bill of(Shed shed, ShedCutting cutting) {
+        List<BillLine> lines = new ArrayList<>(SteelOrder.lines(cutting));
+        shed.parts().stream()
+                .filter(ShedCutting::isSawn)
+                .forEach(p -> lines.add(piece(BillGroup.PIECES, p, p.kind().label())));
         shed.parts().stream()
                 .filter(p -> !p.kind().isMember())
                 .forEach(p -> lines.add(piece(BillGroup.PLATES, p, p.kind().label() + holes(p))));

@@ -1,77 +1,60 @@
 package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.baywright.model.catalogue.Catalogue;
+import java.util.TreeMap;
 import org.baywright.model.catalogue.Section;
-import org.baywright.model.parts.Material;
-import org.baywright.model.parts.Part;
+import org.baywright.model.cutting.Stock;
+import org.baywright.model.nesting.LaidBar;
+import org.baywright.model.nesting.SectionCuts;
+import org.baywright.model.nesting.ShedCutting;
 
-/** The bars to buy for the members, section by section. */
+/** The bars to buy for the members, section by section: those of the cutting plan, and no others. */
 final class SteelOrder {
+    private static final String MILL_LENGTH = "mill length, black";
+    private static final String SPECIAL =
+            "longer than the stock lengths: ask for this length; a splice is the engineer's decision";
+
     private SteelOrder() {}
 
-    static List<BillLine> lines(List<Part> members) {
-        Map<Section, List<Part>> bySection = new LinkedHashMap<>();
-        for (Part part : members) {
-            if (part.material() instanceof Material.Bar bar) {
-                bySection.computeIfAbsent(bar.section(), s -> new ArrayList<>()).add(part);
-            }
-        }
+    static List<BillLine> lines(ShedCutting cutting) {
         List<BillLine> lines = new ArrayList<>();
-        bySection.forEach((section, parts) -> lines.addAll(lines(section, parts)));
+        cutting.sections().forEach(cuts -> lines.addAll(lines(cuts)));
         return lines;
     }
 
-    /** What fits a stock length is bought so; a longer piece is ordered by itself, and never spliced here. */
-    private static List<BillLine> lines(Section section, List<Part> parts) {
-        List<Double> stock = Catalogue.shipped().stockLengths(section).lengthsMm();
-        double longest = Collections.max(stock) - StockBars.TRIM;
-        List<BillLine> lines = new ArrayList<>();
-        List<Part> fitting =
-                parts.stream().filter(p -> p.stockLength() <= longest).toList();
-        if (!fitting.isEmpty()) {
-            lines.add(bars(section, fitting, StockBars.least(stock, lengths(fitting)), "mill length, black"));
-        }
-        for (Part part : parts) {
-            if (part.stockLength() > longest) {
-                StockBars special =
-                        new StockBars(Math.ceil((part.stockLength() + StockBars.TRIM) / 10) * 10, part.quantity());
-                lines.add(bars(
-                        section,
-                        List.of(part),
-                        special,
-                        "longer than the stock lengths: ask for this length; a splice is the engineer's decision"));
+    /** A line a length, longest first; bars longer than any stock length after the others. */
+    private static List<BillLine> lines(SectionCuts cuts) {
+        Map<Stock, List<LaidBar>> usual = new TreeMap<>(Comparator.comparingDouble((Stock s) -> -s.lengthMm()));
+        List<BillLine> special = new ArrayList<>();
+        for (LaidBar bar : cuts.bars()) {
+            if (cuts.isSpecial(bar)) {
+                special.add(line(cuts.section(), List.of(bar), SPECIAL));
+            } else if (!bar.stock().isOffcut()) {
+                usual.computeIfAbsent(bar.stock(), s -> new ArrayList<>()).add(bar);
             }
         }
+        List<BillLine> lines = new ArrayList<>();
+        usual.values().forEach(bars -> lines.add(line(cuts.section(), bars, MILL_LENGTH)));
+        lines.addAll(special);
         return lines;
     }
 
-    private static List<Double> lengths(List<Part> parts) {
-        List<Double> all = new ArrayList<>();
-        parts.forEach(p -> all.addAll(Collections.nCopies(p.quantity(), p.stockLength())));
-        return all;
-    }
-
-    private static BillLine bars(Section section, List<Part> parts, StockBars bars, String note) {
-        double net = lengths(parts).stream().mapToDouble(l -> l).sum() / 1000;
-        double order = bars.totalMm() / 1000;
-        BillItem item = new BillItem(
-                section.designation(),
-                section.grade(),
-                bars.lengthMm(),
-                parts.stream().map(Part::mark).toList(),
-                note);
+    private static BillLine line(Section section, List<LaidBar> bars, String note) {
+        int count = bars.stream().mapToInt(LaidBar::times).sum();
+        double length = bars.get(0).stock().lengthMm();
+        double net = bars.stream().mapToDouble(b -> b.piecesMm() * b.times()).sum() / 1000;
+        double order = count * length / 1000;
+        List<String> marks = bars.stream()
+                .flatMap(b -> b.pieces().stream())
+                .map(p -> p.blank().mark())
+                .distinct()
+                .sorted(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                .toList();
+        BillItem item = new BillItem(section.designation(), section.grade(), length, marks, note);
         return new BillLine(
-                BillGroup.STOCK,
-                item,
-                bars.bars(),
-                BillLine.Unit.METRES,
-                net,
-                order - net,
-                order * section.massKgPerM());
+                BillGroup.STOCK, item, count, BillLine.Unit.METRES, net, order - net, order * section.massKgPerM());
     }
 }

@@ -97,5 +97,18 @@ final class Cautions {
                     + " govern. Doors and windows need the engineer's wind rating.",
             "Read the safety data sheets of adhesive, paint and sealant before use; wear gloves and eye protection.");
 
+    /** Beside a cutting plan. */
+    static final List<String> CUTTING = List.of(
+            "Cut only from certified drawings, and measure on site before cutting.",
+            "Each bar is drawn from its left end with the trim cut off. Lengths are tip to tip; angles are saw settings"
+                    + " from square. Slants are as long along the bar as they are; the depth of the bar is not to scale.",
+            "Neighbours that lean alike share one cut. Rolled over: half a turn about the length. End for end: half a"
+                    + " turn on the bench, the same face up. Both give the same piece, for the section is the same either"
+                    + " way round.",
+            "A bar ordered at a piece's own length is longer than the stock lengths: ask for it; a splice is the"
+                    + " engineer's decision.",
+            "Clamp the bar, support both ends, guard the blade, wear eye and hearing protection; cut faces are sharp and"
+                    + " hot.");
+
     private Cautions() {}
 }

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.baywright.model.cutting.Bar;
 import org.baywright.model.cutting.CuttingPlan;
 import org.baywright.model.cutting.Layout;
@@ -13,8 +15,13 @@ import org.baywright.model.cutting.SectionPlan;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.definition.Project;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.nesting.LaidBar;
+import org.baywright.model.nesting.SectionCuts;
+import org.baywright.model.nesting.ShedCutting;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Figure;
+import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.Row;
 import org.baywright.render.dimension.Table;
 import org.baywright.render.mark.Layer;
@@ -28,11 +35,16 @@ public final class CuttingSheets {
     private static final double HEADING = 3.5;
     private static final double HEADING_ROOM = 9;
     private static final double TEXT = 2.5;
+    private static final double NOTES_WIDTH = 290;
+
+    /** Down to below the two lines left of a strip. */
+    private static final double LEFT_WORDS = 10.4;
 
     /** Left of the strips, for how many bars are cut so. */
     private static final double LEFT = 34;
 
-    private static final double WORDS = 4.6;
+    /** Between a strip's words and the next strip. */
+    private static final double GAP = 2.2;
 
     private final Envelope room = SheetFrame.room();
     private final List<List<Mark>> sheets = new ArrayList<>();
@@ -40,21 +52,95 @@ public final class CuttingSheets {
 
     private CuttingSheets() {}
 
-    /** The plans of all sections. */
+    /** What the sheets show of one section, of a shed or of a list. */
+    private record Shown(String name, List<LaidBar> bars, Set<LaidBar> special, Sums sums) {
+        static Shown of(SectionPlan section) {
+            CuttingPlan plan = section.plan();
+            List<LaidBar> bars = new ArrayList<>();
+            Layout last = null;
+            for (Bar bar : plan.bars()) {
+                if (bar.layout() != last) {
+                    bars.add(LaidBar.of(bar));
+                }
+                last = bar.layout();
+            }
+            Sums sums = new Sums(
+                    plan.purchasedMm(),
+                    plan.usedMm(),
+                    plan.kerfMm(),
+                    plan.offcutMm(),
+                    plan.wastePercent(),
+                    plan.purchasedBoundMm(),
+                    plan.proven());
+            return new Shown(section.section(), bars, Set.of(), sums);
+        }
+
+        static Shown of(SectionCuts cuts) {
+            Sums sums = new Sums(
+                    cuts.purchasedMm(),
+                    cuts.usedMm(),
+                    cuts.kerfMm(),
+                    cuts.offcutMm(),
+                    cuts.wastePercent(),
+                    cuts.boundMm(),
+                    cuts.proven());
+            Set<LaidBar> special = cuts.bars().stream().filter(cuts::isSpecial).collect(Collectors.toSet());
+            return new Shown(cuts.section().designation(), cuts.bars(), special, sums);
+        }
+    }
+
+    private record Sums(
+            double purchasedMm,
+            double usedMm,
+            double kerfMm,
+            double offcutMm,
+            double wastePercent,
+            double boundMm,
+            boolean proven) {}
+
+    /** The plans of all sections of a list. */
     public static SheetSet of(Project project, List<SectionPlan> plans) {
+        return set(project, drafts(plans));
+    }
+
+    /** The plan of a shed's members. */
+    public static SheetSet of(Project project, ShedCutting cutting) {
+        return set(project, drafts(cutting));
+    }
+
+    private static SheetSet set(Project project, List<Draft> drafts) {
         return new SheetSet(
                 project.name() + ": cutting plan",
                 project.drawnBy(),
                 "Cutting plan; measure before you cut",
-                Framing.framed(project, drafts(plans)));
+                Framing.framed(project, drafts));
     }
 
     static List<Draft> drafts(List<SectionPlan> plans) {
+        return drafts(plans.stream().map(Shown::of).toList(), List.of());
+    }
+
+    static List<Draft> drafts(ShedCutting cutting) {
+        List<String> notes = new ArrayList<>(Cautions.CUTTING);
+        notes.add(String.format(
+                Locale.ROOT,
+                "Saw cut %s, end trim %s a bar, both on each bar. Set the stop for your own blade.",
+                Figure.length(cutting.saw().kerfMm()),
+                Figure.length(cutting.saw().endTrimMm())));
+        return drafts(cutting.sections().stream().map(Shown::of).toList(), notes);
+    }
+
+    private static List<Draft> drafts(List<Shown> sections, List<String> notes) {
         SheetFlow bars = new SheetFlow();
-        bars.table("Bars to take, section by section; lengths in millimetres", summary(plans));
+        bars.table("Bars to take, section by section; lengths in millimetres", summary(sections));
+        if (!notes.isEmpty()) {
+            List<Paragraph> paragraphs = new ArrayList<>(List.of(Paragraph.heading("Notes")));
+            notes.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
+            bars.notes(Notes.of(paragraphs, NOTES_WIDTH));
+        }
         List<Draft> drafts = new ArrayList<>(bars.drafts("W1.", "Bars to take"));
         CuttingSheets strips = new CuttingSheets();
-        plans.forEach(strips::section);
+        sections.forEach(strips::section);
         for (int i = 0; i < strips.sheets.size(); i++) {
             drafts.add(
                     new Draft("W2." + (i + 1), "Cutting plan", "along the bar only", strips.sheets.get(i), List.of()));
@@ -62,20 +148,20 @@ public final class CuttingSheets {
         return drafts;
     }
 
-    private static Table summary(List<SectionPlan> plans) {
+    private static Table summary(List<Shown> sections) {
         List<Row> rows = new ArrayList<>();
-        for (SectionPlan section : plans) {
-            CuttingPlan plan = section.plan();
+        for (Shown section : sections) {
+            Sums sums = section.sums;
             rows.add(Row.of(
-                    section.section(),
-                    bars(plan),
-                    metres(plan.purchasedMm()),
-                    metres(plan.usedMm()),
-                    metres(plan.kerfMm()),
-                    metres(plan.offcutMm()),
-                    String.format(Locale.ROOT, "%.1f", plan.wastePercent()),
-                    metres(plan.purchasedBoundMm()),
-                    plan.proven() ? "yes" : "no, best found in the time"));
+                    section.name,
+                    bars(section),
+                    metres(sums.purchasedMm),
+                    metres(sums.usedMm),
+                    metres(sums.kerfMm),
+                    metres(sums.offcutMm),
+                    String.format(Locale.ROOT, "%.1f", sums.wastePercent),
+                    metres(sums.boundMm),
+                    sums.proven ? "yes" : "no, best found in the time"));
         }
         return new Table(
                         List.of(
@@ -94,10 +180,10 @@ public final class CuttingSheets {
     }
 
     /** {@code 3 × 12000, 1 × 8000, from the yard 1 × 2500}. */
-    private static String bars(CuttingPlan plan) {
+    private static String bars(Shown section) {
         Map<Stock, Integer> counts =
                 new TreeMap<>(Comparator.comparing(Stock::isOffcut).thenComparing(s -> -s.lengthMm()));
-        plan.layouts().forEach(l -> counts.merge(l.stock(), l.times(), Integer::sum));
+        section.bars.forEach(b -> counts.merge(b.stock(), b.times(), Integer::sum));
         List<String> words = new ArrayList<>();
         counts.forEach((stock, n) ->
                 words.add((stock.isOffcut() ? "from the yard " : "") + n + " × " + Figure.length(stock.lengthMm())));
@@ -108,32 +194,38 @@ public final class CuttingSheets {
         return String.format(Locale.ROOT, "%.2f", mm / 1000);
     }
 
-    private void section(SectionPlan section) {
-        CuttingPlan plan = section.plan();
-        double longest = plan.layouts().stream()
-                .mapToDouble(l -> l.stock().lengthMm())
+    private void section(Shown section) {
+        double longest = section.bars.stream()
+                .mapToDouble(b -> b.stock().lengthMm())
                 .max()
                 .orElse(1);
         double perMm = (room.getWidth() - LEFT) / longest;
         boolean first = true;
-        Layout last = null;
         int number = 0;
-        for (Bar bar : plan.bars()) {
-            if (bar.layout() == last) {
-                continue;
-            }
-            last = bar.layout();
-            double need = BarStrip.HEIGHT + WORDS + (first ? HEADING_ROOM : 0);
-            if (sheets.isEmpty() || top - need < room.getMinY()) {
+        for (LaidBar bar : section.bars) {
+            BarStrip strip = new BarStrip(bar, perMm);
+            String special = section.special.contains(bar) ? "ordered at this length: " : "";
+            Notes words = Notes.of(
+                    List.of(Paragraph.of(Figure.length(bar.stock().lengthMm()) + ": " + special + strip.words())),
+                    room.getWidth() - LEFT);
+            double height = Math.max(BarStrip.HEIGHT + words.height(), LEFT_WORDS) + GAP;
+            if (sheets.isEmpty() || top - height - (first ? HEADING_ROOM : 0) < room.getMinY()) {
                 sheets.add(new ArrayList<>());
                 top = room.getMaxY();
                 first = true;
             }
             if (first) {
-                heading(section.section().isEmpty() ? "Bars" : section.section());
+                String name = section.name.isEmpty() ? "Bars" : section.name;
+                heading(number == 0 ? name : name + ", continued");
                 first = false;
             }
-            strip(new BarStrip(bar.layout(), bar.marks(), perMm), ++number);
+            number++;
+            String times = bar.times() + (bar.times() == 1 ? " bar" : " bars");
+            label("Layout " + number, room.getMinX(), top - 5.8, Face.BOLD);
+            label(times + (bar.stock().isOffcut() ? ", yard" : ""), room.getMinX(), top - 9.4, Face.REGULAR);
+            marks().addAll(strip.draw(new Vec2(room.getMinX() + LEFT, top)));
+            marks().addAll(words.draw(new Vec2(room.getMinX() + LEFT, top - BarStrip.HEIGHT)));
+            top -= height;
         }
     }
 
@@ -141,19 +233,6 @@ public final class CuttingSheets {
         top -= HEADING_ROOM;
         marks().add(new Text(
                 words, new Vec2(room.getMinX(), top + 2.5), HEADING, Text.Align.LEFT, 0, Face.BOLD, Layer.LABEL, ""));
-    }
-
-    private void strip(BarStrip strip, int number) {
-        double x = room.getMinX();
-        Layout layout = strip.layout();
-        String times = layout.times() + (layout.times() == 1 ? " bar" : " bars");
-        label("Layout " + number, x, top - 5.8, Face.BOLD);
-        label(times + (layout.stock().isOffcut() ? ", yard" : ""), x, top - 9.4, Face.REGULAR);
-        marks().addAll(strip.draw(new Vec2(x + LEFT, top)));
-        String words = Figure.length(layout.stock().lengthMm()) + ": " + strip.words();
-        String fitted = Fitted.line(words, TEXT, Face.REGULAR, room.getWidth() - LEFT);
-        label(fitted, x + LEFT, top - BarStrip.HEIGHT + 0.2, Face.REGULAR);
-        top -= BarStrip.HEIGHT + WORDS;
     }
 
     private void label(String words, double x, double y, Face face) {

@@ -1,0 +1,130 @@
+package org.baywright.model.nesting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.baywright.model.catalogue.Catalogue;
+import org.baywright.model.catalogue.Family;
+import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Saw;
+import org.baywright.model.cutting.Stock;
+import org.baywright.model.parts.Material;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.Shed;
+
+/**
+ * How all members that come as stock bars are cut, section by section. Orders and cutting plans both take their bars
+ * from here, so that they never disagree.
+ *
+ * @param sections in the order of the parts
+ * @param saw what cuts and ends take
+ */
+public record ShedCutting(List<SectionCuts> sections, Saw saw) {
+    /** Copies the list. */
+    public ShedCutting {
+        sections = List.copyOf(sections);
+    }
+
+    /** The bound on the search when none is given; most sheds are proven best in a tenth of a second. */
+    public static final double DEFAULT_SECONDS = 5;
+
+    /** From the catalogue's stock lengths, with the usual saw. */
+    public static ShedCutting of(Shed shed) {
+        return of(shed, ShedCutting::catalogueLengths, Saw.USUAL, DEFAULT_SECONDS);
+    }
+
+    /**
+     * From given stock; all sections together take no longer than the time.
+     *
+     * @param stocks what a section may be cut from, something without limit among it
+     */
+    public static ShedCutting of(Shed shed, Function<Section, List<Stock>> stocks, Saw saw, double seconds) {
+        Map<Section, List<Need>> bySection = needs(shed);
+        List<SectionCuts> sections = new ArrayList<>();
+        long start = System.nanoTime();
+        for (Map.Entry<Section, List<Need>> entry : bySection.entrySet()) {
+            double left = seconds - (System.nanoTime() - start) / 1e9;
+            double share = Math.max(0.01, left / (bySection.size() - sections.size()));
+            Section section = entry.getKey();
+            sections.add(SectionCuts.of(section, entry.getValue(), stocks.apply(section), saw, share));
+        }
+        return new ShedCutting(sections, saw);
+    }
+
+    /** The lengths a section is sold in, each as long as it costs. */
+    public static List<Stock> catalogueLengths(Section section) {
+        return Catalogue.shipped().stockLengths(section).lengthsMm().stream()
+                .map(Stock::length)
+                .toList();
+    }
+
+    /** The sections that a shed's bars are of. */
+    public static List<Section> sections(Shed shed) {
+        return List.copyOf(needs(shed).keySet());
+    }
+
+    private static Map<Section, List<Need>> needs(Shed shed) {
+        Map<Section, List<Need>> needs = new LinkedHashMap<>();
+        for (Part part : shed.parts()) {
+            if (isSawn(part) && part.material() instanceof Material.Bar bar) {
+                needs.computeIfAbsent(bar.section(), s -> new ArrayList<>())
+                        .add(new Need(Blank.of(part, bar), part.quantity()));
+            }
+        }
+        return needs;
+    }
+
+    /** Whether a part is cut from a stock bar: not a plate, and not rolled to its length by the mill. */
+    public static boolean isSawn(Part part) {
+        return part.kind().isMember()
+                && part.material() instanceof Material.Bar bar
+                && Family.of(bar.section()) != Family.PURLIN;
+    }
+
+    private double total(ToDoubleFunction<SectionCuts> figure) {
+        return sections.stream().mapToDouble(figure).sum();
+    }
+
+    /** Bars to buy. */
+    public int barsToBuy() {
+        return sections.stream().mapToInt(SectionCuts::barsToBuy).sum();
+    }
+
+    /** Bars cut, those from the yard included. */
+    public int barCount() {
+        return sections.stream().mapToInt(SectionCuts::barCount).sum();
+    }
+
+    /** Length of the bars to buy. */
+    public double purchasedMm() {
+        return total(SectionCuts::purchasedMm);
+    }
+
+    /** No plan buys less. */
+    public double boundMm() {
+        return total(SectionCuts::boundMm);
+    }
+
+    /** The share of all bars that ends in no piece. */
+    public double wastePercent() {
+        return sections.isEmpty() ? 0 : 100 * (1 - total(SectionCuts::usedMm) / total(SectionCuts::stockMm));
+    }
+
+    /** Whether no plan costs less, in any section. */
+    public boolean proven() {
+        return sections.stream().allMatch(SectionCuts::proven);
+    }
+
+    /** The headline figures, as the summary of a shed names them. */
+    public Map<String, Object> figures() {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("barsToBuy", barsToBuy());
+        figures.put("purchasedSteelM", Math.round(purchasedMm()) / 1000.0);
+        figures.put("cuttingWastePercent", Math.round(wastePercent() * 10) / 10.0);
+        figures.put("cuttingProven", proven());
+        return figures;
+    }
+}
