@@ -33,6 +33,8 @@ final class Relaxation {
     private Prices centre;
     private final long budget;
     private double bound = Double.NEGATIVE_INFINITY;
+    // Kept, since the program goes on to be asked for less.
+    private List<Use> uses = List.of();
 
     private Relaxation(
             Order order, int[] demand, int[] left, long budget, Prices centre, Master master, Deadline deadline) {
@@ -61,9 +63,9 @@ final class Relaxation {
 
     /**
      * The program of what is left after some bars are cut and may still be spent. It is the same program asked for less,
-     * so it starts from where that was left; this one is not to be solved again.
+     * so it starts from where that was left.
      */
-    Relaxation rest(int[] demandLeft, int[] stockLeft, long budgetLeft, List<Use> uses) {
+    Relaxation rest(int[] demandLeft, int[] stockLeft, long budgetLeft) {
         Relaxation rest = new Relaxation(order, demandLeft, stockLeft, budgetLeft, centre, master, deadline);
         uses.stream()
                 .map(Use::pattern)
@@ -96,9 +98,9 @@ final class Relaxation {
         return centre;
     }
 
-    /** The bars of the program's answer, exchanges carried out. */
+    /** The bars of the program's answer, exchanges carried out; none before it is solved. */
     List<Use> uses() {
-        return Use.exchanged(order, demand, master.uses());
+        return uses;
     }
 
     /**
@@ -134,6 +136,7 @@ final class Relaxation {
                 rounds = 0;
             }
         }
+        uses = Use.exchanged(order, demand, master.uses());
         return Math.ceil(bound) <= budget;
     }
 
