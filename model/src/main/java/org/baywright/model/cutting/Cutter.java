@@ -32,9 +32,10 @@ public final class Cutter {
 
     private static final int MOST_ITEMS = 1500;
     private static final int MOST_PATTERNS = 20_000;
-    // How much is repacked before the linear program is set up, and beside it.
+    // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
+    // its rows.
     private static final long FIRST_WORK = 3_000_000;
-    private static final long ROUND_WORK = 20_000_000;
+    private static final long ROUND_WORK_PER_SQUARE = 500;
 
     private final Order order;
     private final Deadline deadline;
@@ -77,14 +78,15 @@ public final class Cutter {
 
     private void search(Incumbent incumbent) {
         Set<Pattern> start = incumbent.best().map(b -> b.times().keySet()).orElse(Set.of());
-        Aside aside = new Aside(incumbent, ROUND_WORK);
+        long work = ROUND_WORK_PER_SQUARE * order.count() * order.count();
+        Aside aside = new Aside(incumbent, work);
         Relaxation relaxation = Relaxation.of(order, start, aside.deadline);
         relaxation.solve();
         aside.join(incumbent);
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(relaxation);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
-            aside = new Aside(incumbent, ROUND_WORK << Math.min(round, 10));
+            aside = new Aside(incumbent, work << Math.min(round, 10));
             new Dive(order, relaxation, incumbent, aside.deadline).run(round);
             if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round, aside.deadline)) {
                 incumbent.raiseBound(incumbent.budget() + 1);
