@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -59,9 +60,19 @@ class CommandLineProcessTest {
         Path first = folder.resolve("first");
         Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
+        Set<String> documents = new TreeSet<>(names(first));
+        assertTrue(documents.removeIf(name -> name.matches("plate-[A-Z]+[0-9]+\\.dxf")), "plates for profile cutting");
         assertEquals(
-                Set.of("drawings.pdf", "order.pdf", "order.xlsx", "bill-of-materials.csv", "parts.csv", "summary.json"),
-                names(first));
+                Set.of(
+                        "drawings.pdf",
+                        "order.pdf",
+                        "order.xlsx",
+                        "bill-of-materials.csv",
+                        "piece-drawings.pdf",
+                        "templates.pdf",
+                        "parts.csv",
+                        "summary.json"),
+                documents);
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
         assertEquals(4, summary.get("frames").asInt());
