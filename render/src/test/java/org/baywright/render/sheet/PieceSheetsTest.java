@@ -36,7 +36,7 @@ class PieceSheetsTest {
         return Definitions.clad();
     }
 
-    @Property(tries = 12)
+    @Property(tries = 8)
     void noWordsOverlapAndNothingLeavesTheRoom(@ForAll("sheds") Definition definition) {
         Building building = Building.of(definition);
         List<Draft> drafts = PieceSheets.drafts(building);
