@@ -189,8 +189,14 @@ public record RoofRows(
                 case HIGH_EAVE ->
                     top + onSlope(face()) + envelope.sheeting().roof().intoGutter();
                 case WALL -> top - onSlope(girtsOut(definition)) - WALL_GAP;
-                case MAIN_ROOF -> top;
+                case MAIN_ROOF -> top - onSlope(breakOut());
             };
+        }
+
+        /** How far outside the main string line a lean-to's sheets meet those of the roof that it carries on. */
+        private double breakOut() {
+            return RoofBreak.of(definition, setOut.main(slope.side()), slope.line())
+                    .out();
         }
 
         /** As asked inside the sheet's end, or further in: its flange clears wall sheets and a roof carried on below. */
