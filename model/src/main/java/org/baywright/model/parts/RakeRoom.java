@@ -45,9 +45,10 @@ record RakeRoom(WallBay bay, boolean flush) {
 
     private double room(double u) {
         double inside = Math.max(0, Math.min(bay.face().length(), u));
+        // Past a corner the roof goes on falling.
         return flush || bay.rafterStandsOut()
-                ? bay.underRafter(inside) - PLATES_BELOW
-                : bay.face().heightAt(inside);
+                ? Math.min(bay.underRafter(inside), bay.underRafter(u)) - PLATES_BELOW
+                : Math.min(bay.face().heightAt(inside), bay.roofAt(u, 0));
     }
 
     /** Where the rake reaches a height on the way from a place below it; the roof is straight, or turns once. */

@@ -67,13 +67,28 @@ public record GirtRows(WallCover cover, List<Double> at) {
         } else {
             rows.addAll(even(low, high, girts.spacing(), end));
         }
-        return new GirtRows(
-                cover,
-                apart(rows.stream()
-                        .filter(r -> r <= high - UNDER_ROOF || r == low)
-                        .map(r -> clear(r, taken))
-                        .sorted()
-                        .toList()));
+        List<Double> apart = apart(rows.stream()
+                .filter(r -> r <= high - UNDER_ROOF || r == low)
+                .map(r -> clear(r, taken))
+                .sorted()
+                .toList());
+        return new GirtRows(cover, filled(apart, girts.spacing() + LEAST_SPACE, taken));
+    }
+
+    /** Where rows that went down left a wide space, one more is put into its middle when that is free. */
+    private static List<Double> filled(List<Double> rows, double widest, List<double[]> taken) {
+        List<Double> filled = new ArrayList<>();
+        for (double row : rows) {
+            if (!filled.isEmpty() && row - filled.get(filled.size() - 1) > widest) {
+                double below = filled.get(filled.size() - 1);
+                double middle = clear((below + row) / 2, taken);
+                if (middle - below >= LEAST_SPACE) {
+                    filled.add(middle);
+                }
+            }
+            filled.add(row);
+        }
+        return filled;
     }
 
     /** The rows of a strip over a lean-to: the lowest as far under the eave's purlins as it must, where there is room. */
