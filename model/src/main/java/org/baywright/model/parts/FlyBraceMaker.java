@@ -118,9 +118,13 @@ record FlyBraceMaker(RowBays bays) {
 
     /** Uprights of an end wall stand inside it under the rafter, where a fly brace would come down. */
     private boolean passesUprights(double at, int frame) {
-        double x = rows().place(at, 0, 0).x();
+        double rafter =
+                rows().slope().line().rafter(bays.definition(), frame).depth();
+        double head = rows().place(at, 0, rows().sheetPlane()).x();
+        double foot = rows().place(at, 0, -rafter).x();
         double room = bays.definition().envelope().walls().mullions().member().width() / 2 + BODY;
-        return uprights(frame).noneMatch(u -> Math.abs(u - x) < room);
+        return uprights(frame)
+                .noneMatch(u -> u > Math.min(head, foot) - room && u < Math.max(head, foot) + room);
     }
 
     /** Where the uprights of the end walls at a frame stand across the span. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
 import org.baywright.model.setout.ColumnLine;
@@ -69,7 +70,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         double line = left ? bay.cover().bay().from() : bay.cover().bay().to();
         int into = left ? 1 : -1;
         double room = flush() ? columnRoom(line, left) : outsideRoom(left);
-        double gap = besideRafters ? room - columnRoom(line, left, false) + HALF_GAP : HALF_GAP;
+        double gap = besideRafters ? room - carrierFace(line, left) : HALF_GAP;
         double at = line + into * room;
         return new Support(at, at, at, gap);
     }
@@ -109,12 +110,8 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         return line().column(bay.definition(), frame(left));
     }
 
-    private double columnRoom(double u, boolean left) {
-        return columnRoom(u, left, besideRafters);
-    }
-
     /** From the end of the bay to the face that looks into it of its column or rafter, and a gap. */
-    private double columnRoom(double u, boolean left, boolean pastRafter) {
+    private double columnRoom(double u, boolean left) {
         if (isEndWall()) {
             boolean main = meetsMain(left);
             ColumnLine line = bay.face().leanTo().filter(l -> !main).orElseGet(() -> nearestMain(u));
@@ -122,7 +119,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
             return (main ? 0 : Math.max(depth, girt().depth())) + HALF_GAP;
         }
         double face = columnFace(u, left);
-        double furthest = pastRafter ? Math.max(face, rafterFace(u, left)) : face;
+        double furthest = besideRafters ? Math.max(face, rafterFace(u, left)) + CAP : face;
         return (bay.isAtCorner(left) ? Math.max(furthest, girt().depth()) : furthest) + HALF_GAP;
     }
 
@@ -131,10 +128,16 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         return face(u, left, bay.setOut().middle(frame(left), width), width / 2);
     }
 
+    /** The rafter's face, or that of a butted column beside it. */
+    private double carrierFace(double u, boolean left) {
+        boolean butted = bay.definition().shape().kneeJoint() == KneeJoint.BUTTED;
+        return butted ? Math.max(columnFace(u, left), rafterFace(u, left)) : rafterFace(u, left);
+    }
+
     private double rafterFace(double u, boolean left) {
         double width = line().rafter(bay.definition(), frame(left)).width();
         double middle = bay.setOut().rafterMiddle(bay.definition(), line(), frame(left));
-        return Math.max(columnFace(u, left), face(u, left, middle, width / 2)) + CAP;
+        return face(u, left, middle, width / 2);
     }
 
     /** From the end of the bay to the face of something with its middle at a place along the building. */

@@ -115,7 +115,8 @@ class CladdingPropertyTest {
             RoofRows own = RoofRows.of(definition, shed.setOut()).get(number++);
             double lowest = own.at().get(0) + own.standOf(0).centroidUp() - own.sheetLow();
             int last = own.at().size() - 1;
-            double highest = own.sheetHigh() - own.at().get(last) - own.standOf(last).centroidUp();
+            double highest =
+                    own.sheetHigh() - own.at().get(last) - own.standOf(last).centroidUp();
             double most = Math.max(HALF_LAP, Math.max(lowest, highest)) + 5 + MOST_PAST;
             for (Sheet sheet : roof.sheets()) {
                 for (double end : new double[] {sheet.low(), sheet.high()}) {
