@@ -82,6 +82,10 @@ record RoofSheets(Definition definition, SetOut setOut, List<RoofRows> roofs) {
                     && RoofBreak.of(definition, rows.slope().line(), below.line())
                             .flatter()) {
                 double high = cutHeight(rows, lean);
+                if (high <= 0) {
+                    // The sheets end before they reach the lean-to's.
+                    continue;
+                }
                 double[] all = reach(rows);
                 double[] part = reach(lean);
                 double from = Math.max(0, part[0] - all[0]);
