@@ -38,8 +38,16 @@ record CleatPlate(RowStand stand) {
 
     /** At half the depth of the row, wherever the middle of the plate is. */
     List<Hole> holes(List<Double> across) {
+        return holes(across, (rowDepth() - height()) / 2);
+    }
+
+    /** The same in a plate that reaches in from the row's outer face, as between columns with flanges. */
+    List<Hole> holesFromOutside(List<Double> across) {
+        return holes(across, (height() - rowDepth()) / 2);
+    }
+
+    private List<Hole> holes(List<Double> across, double middle) {
         double half = gauge() / 2;
-        double middle = (rowDepth() - height()) / 2;
         Stream<Double> heights = half > 0 ? Stream.of(middle - half, middle + half) : Stream.of(middle);
         return heights.flatMap(h -> across.stream().map(w -> new Hole(new Vec2(h, w), HOLE)))
                 .toList();

@@ -23,10 +23,9 @@ import org.baywright.model.setout.RowStand;
  * @param stand how they stand on their lines
  */
 record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
-    /** From the end of a length to its bolts, and half a cleat. Common practice, no source. */
-    private static final double TO_BOLTS = 25;
+    private static final double TO_BOLTS = GirtSpan.End.TO_BOLTS;
 
-    private static final double CLEAT_WIDTH = 40;
+    private static final double CLEAT_WIDTH = GirtSupports.CLEAT;
     private static final double CLEAT = CleatPlate.THICKNESS;
 
     /** A shorter length is left out. Common practice, no source. */
@@ -101,8 +100,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
             if (!isTaken((left.after() + right.before()) / 2, bottom, top)) {
                 room().under(left.after(), right.before(), top)
                         .filter(s -> s.to() - s.from() >= LEAST)
-                        .map(s -> new GirtSpan(
-                                new GirtSpan.End(s.from(), left.gap()), new GirtSpan.End(s.to(), right.gap()), height))
+                        .map(s -> new GirtSpan(left.from(s.from()), right.to(s.to()), height))
                         .ifPresent(spans::add);
             }
         }
@@ -134,7 +132,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
                 .flatMap(n -> n.spans(span.height()).stream().filter(s -> n.isAtEnd(left ? s.to() : s.from(), !left)))
                 .anyMatch(s -> s.length() >= half + PAST_LAP);
         return meets && span.length() >= half + PAST_LAP
-                ? new GirtSpan.End(line + (left ? -half : half), end.gap(), Optional.of(new GirtSpan.Lap(line, half)))
+                ? new GirtSpan.End(
+                        line + (left ? -half : half), end.gap(), TO_BOLTS, Optional.of(new GirtSpan.Lap(line, half)))
                 : end;
     }
 
@@ -186,21 +185,22 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     }
 
     private static List<Double> bolts(GirtSpan.End end, int into) {
-        return end.over().map(GirtSpan.Lap::bolts).orElse(List.of(end.at() + into * TO_BOLTS));
+        return end.over().map(GirtSpan.Lap::bolts).orElse(List.of(end.at() + into * end.toBolt()));
     }
 
     /** A plate on the support, over the row's back, square to the wall; on the side of a flush girt's it spans the gap. */
     private Piece cleat(GirtSpan.End end, int into, double height) {
         CleatPlate plate = new CleatPlate(stand);
         double depth = plate.height();
-        double bolt = end.over().map(GirtSpan.Lap::line).orElse(end.at() + into * TO_BOLTS);
+        double bolt = end.over().map(GirtSpan.Lap::line).orElse(end.at() + into * end.toBolt());
         double reach = flush() ? TO_BOLTS + end.gap() : CLEAT_WIDTH / 2;
         double width = reach + (flush() ? TO_BOLTS + GirtSupports.HALF_GAP : CLEAT_WIDTH / 2);
         double middle = bolt + into * (width / 2 - reach);
-        double from = flush() ? -member().depth() : 0;
+        double from = flush() ? -depth : 0;
         Placement at = Placement.of(bay.face().toWorld(middle, height, from + depth / 2), Vec3.UP, bay.out());
         // Up × out points to the right seen from outside.
-        List<Hole> holes = plate.holes(List.of(bolt - middle));
+        List<Double> across = List.of(bolt - middle);
+        List<Hole> holes = flush() ? plate.holesFromOutside(across) : plate.holes(across);
         return PlateMaker.plate(PartKind.GIRT_CLEAT, depth, width, CLEAT, holes, bay.place(at));
     }
 
@@ -219,10 +219,12 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return Stream.concat(over, below);
     }
 
-    private static GirtSpan trimmer(OpeningPlace opening, double height) {
+    /** From the middle of one jamb to that of the other. */
+    private GirtSpan trimmer(OpeningPlace opening, double height) {
+        double onJamb = bay.post().width() / 2 - GirtSupports.HALF_GAP;
         return new GirtSpan(
-                new GirtSpan.End(opening.left(), GirtSupports.HALF_GAP),
-                new GirtSpan.End(opening.right(), GirtSupports.HALF_GAP),
+                new GirtSpan.End(opening.left() - onJamb, GirtSupports.HALF_GAP),
+                new GirtSpan.End(opening.right() + onJamb, GirtSupports.HALF_GAP),
                 height);
     }
 }

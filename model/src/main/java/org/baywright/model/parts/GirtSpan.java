@@ -19,11 +19,15 @@ record GirtSpan(End from, End to, double height) {
      *
      * @param at where the steel ends
      * @param gap from there to the face of what carries its cleat
+     * @param toBolt from there to the bolts of its cleat
      * @param over the frame that it laps over, when it does
      */
-    record End(double at, double gap, Optional<Lap> over) {
+    record End(double at, double gap, double toBolt, Optional<Lap> over) {
+        /** From the end of a length to its bolts, and half a cleat. Common practice, no source. */
+        static final double TO_BOLTS = 25;
+
         End(double at, double gap) {
-            this(at, gap, Optional.empty());
+            this(at, gap, TO_BOLTS, Optional.empty());
         }
 
         boolean isAt(double u) {

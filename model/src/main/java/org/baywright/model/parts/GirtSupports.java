@@ -3,6 +3,7 @@ package org.baywright.model.parts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
@@ -23,6 +24,9 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
     /** Half of what is left between two lengths. Common practice, no source. */
     static final double HALF_GAP = 5;
 
+    /** Width of a cleat outside the columns. Common practice, no source. */
+    static final double CLEAT = 40;
+
     /** What the cap under a rafter reaches past it. Common practice, no source. */
     private static final double CAP = PlateRoom.WELD + 5;
 
@@ -33,8 +37,23 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
      * @param before where the length before it ends
      * @param after where the length after it begins
      * @param gap from the steel to the face that carries its cleat
+     * @param toBolt from where a length ends to the middle of what carries its cleat, or to its bolts
      */
-    record Support(double at, double before, double after, double gap) {}
+    record Support(double at, double before, double after, double gap, double toBolt) {
+        Support(double at, double before, double after, double gap) {
+            this(at, before, after, gap, GirtSpan.End.TO_BOLTS);
+        }
+
+        /** The end of a length that begins here, unless the rake ends it sooner. */
+        GirtSpan.End from(double u) {
+            return new GirtSpan.End(u, gap, u == after ? toBolt : GirtSpan.End.TO_BOLTS, Optional.empty());
+        }
+
+        /** The end of a length that ends here, unless the rake ends it sooner. */
+        GirtSpan.End to(double u) {
+            return new GirtSpan.End(u, gap, u == before ? toBolt : GirtSpan.End.TO_BOLTS, Optional.empty());
+        }
+    }
 
     private Member girt() {
         return bay.definition().envelope().walls().girts().member();
@@ -52,8 +71,9 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
     List<Support> all() {
         double post = bay.post().width();
         double past = flush() ? post / 2 + HALF_GAP : HALF_GAP;
-        double aside = flush() ? post + HALF_GAP : 0;
-        double inside = flush() ? HALF_GAP : 0;
+        // Outside, lengths meet over the middle of a jamb, so that each has its cleat on it.
+        double aside = flush() ? post + HALF_GAP : post / 2 + HALF_GAP;
+        double inside = flush() ? HALF_GAP : HALF_GAP - post / 2;
         List<Support> at = new ArrayList<>(List.of(end(true), end(false)));
         bay.posts().posts().stream()
                 .filter(p -> !p.jamb())
@@ -72,7 +92,18 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         double room = flush() ? columnRoom(line, left) : outsideRoom(left);
         double gap = besideRafters ? room - carrierFace(line, left) : HALF_GAP;
         double at = line + into * room;
-        return new Support(at, at, at, gap);
+        return new Support(at, at, at, gap, pastCorner(line, left) ? cornerBolt(line, room) : GirtSpan.End.TO_BOLTS);
+    }
+
+    /** Whether a girt outside the columns runs past the corner of an end wall. */
+    private boolean pastCorner(double line, boolean left) {
+        return isEndWall() && !flush() && !meetsMain(left);
+    }
+
+    /** From the end of such a girt to a cleat on the inner edge of the corner's column: a flange, when it has such. */
+    private double cornerBolt(double u, double room) {
+        ColumnLine line = bay.face().leanTo().orElseGet(() -> nearestMain(u));
+        return line.column(bay.definition(), bay.frame()).depth() - CLEAT / 2 - room;
     }
 
     /** From the end of the bay into it, to where a girt outside the columns ends; negative past it. */
