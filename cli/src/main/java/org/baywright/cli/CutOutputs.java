@@ -36,12 +36,10 @@ final class CutOutputs {
     static Map<String, Content> of(Outputs outputs) {
         CutList list = CutList.of(outputs.building().shed(), outputs.cutting());
         Project project = outputs.building().shed().definition().project();
-        SheetSet listed = CutListSheets.of(project, list);
-        SheetSet planned = CuttingSheets.of(project, outputs.cutting());
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("cut-list.pdf", out -> PdfWriter.write(listed, out));
+        files.put("cut-list.pdf", out -> PdfWriter.write(CutListSheets.of(project, list), out));
         files.put("cut-list.csv", Outputs.text(out -> CutListTable.write(list, out)));
-        files.put("cutting-plan.pdf", out -> PdfWriter.write(planned, out));
+        files.put("cutting-plan.pdf", out -> PdfWriter.write(CuttingSheets.of(project, outputs.cutting()), out));
         files.put("cutting-plan.csv", Outputs.text(out -> CuttingTable.write(outputs.cutting(), out)));
         return files;
     }

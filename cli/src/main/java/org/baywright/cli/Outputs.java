@@ -78,10 +78,12 @@ record Outputs(Building building, ShedCutting cutting, Bill bill, Optional<Costs
 
     /** One set of drawings, and each sheet by itself if asked. */
     Map<String, Content> drawings(SetScope scope, boolean svg) {
-        SheetSet set = DrawingSet.of(building, bill, scope);
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put(DRAWINGS, out -> PdfWriter.write(set, out));
-        if (svg) {
+        if (!svg) {
+            files.put(DRAWINGS, out -> PdfWriter.write(DrawingSet.of(building, bill, scope), out));
+        } else {
+            SheetSet set = DrawingSet.of(building, bill, scope);
+            files.put(DRAWINGS, out -> PdfWriter.write(set, out));
             for (Sheet sheet : set.sheets()) {
                 files.put("sheet-" + sheet.number() + ".svg", text(out -> SvgWriter.write(sheet, out)));
             }
@@ -96,10 +98,9 @@ record Outputs(Building building, ShedCutting cutting, Bill bill, Optional<Costs
 
     /** The order for the merchant and its bill. */
     Map<String, Content> order() {
-        SheetSet set = OrderSet.of(building, bill, costs);
         OrderBook book = new OrderBook(building.shed().definition().project(), bill, costs);
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("order.pdf", out -> PdfWriter.write(set, out));
+        files.put("order.pdf", out -> PdfWriter.write(OrderSet.of(building, bill, costs), out));
         files.put("order.xlsx", book::write);
         files.put("bill-of-materials.csv", text(this::bill));
         return files;

@@ -9,7 +9,6 @@ import org.baywright.render.output.DxfWriter;
 import org.baywright.render.output.OutputFolder.Content;
 import org.baywright.render.output.PdfWriter;
 import org.baywright.render.sheet.PieceSheets;
-import org.baywright.render.sheet.SheetSet;
 import org.baywright.render.sheet.TemplateSheets;
 
 /** The files for the shop: piece drawings, drill templates, and each plate for profile cutting. */
@@ -26,11 +25,9 @@ final class PieceOutputs {
 
     /** The files of a building. */
     static Map<String, Content> of(Building building) {
-        SheetSet pieces = PieceSheets.of(building);
-        SheetSet templates = TemplateSheets.of(building);
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put(PIECES, out -> PdfWriter.write(pieces, out));
-        files.put(TEMPLATES, out -> PdfWriter.write(templates, out));
+        files.put(PIECES, out -> PdfWriter.write(PieceSheets.of(building), out));
+        files.put(TEMPLATES, out -> PdfWriter.write(TemplateSheets.of(building), out));
         for (Part part : building.shed().parts()) {
             if (!part.kind().isMember()) {
                 files.put("plate-" + part.mark() + ".dxf", Outputs.text(out -> DxfWriter.write(part, out)));

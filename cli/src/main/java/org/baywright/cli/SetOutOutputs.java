@@ -7,7 +7,6 @@ import org.baywright.render.output.OutputFolder.Content;
 import org.baywright.render.output.PdfWriter;
 import org.baywright.render.output.SetOutTable;
 import org.baywright.render.sheet.SetOutSet;
-import org.baywright.render.sheet.SheetSet;
 
 /** The files for setting out on the slab. */
 final class SetOutOutputs {
@@ -15,9 +14,8 @@ final class SetOutOutputs {
 
     /** The set-out of a building. */
     static Map<String, Content> of(Building building) {
-        SheetSet set = SetOutSet.of(building);
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("setout.pdf", out -> PdfWriter.write(set, out));
+        files.put("setout.pdf", out -> PdfWriter.write(SetOutSet.of(building), out));
         files.put("setout.csv", Outputs.text(out -> SetOutTable.write(building.shed(), out)));
         return files;
     }

@@ -2,6 +2,7 @@ package org.baywright.render.output;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -13,11 +14,16 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -89,25 +95,35 @@ public final class OutputFolder {
 
     /** The files know nothing of each other, so they are made side by side; all have ended before one's failure is told. */
     private void prepare(Map<String, Content> files) throws IOException {
-        List<Exception> failures = List.copyOf(files.entrySet()).parallelStream()
-                .map(file -> failure(file.getKey(), file.getValue()))
-                .flatMap(Optional::stream)
-                .toList();
-        if (!failures.isEmpty() && failures.get(0) instanceof IOException e) {
-            throw e;
-        }
-        if (!failures.isEmpty()) {
-            throw (RuntimeException) failures.get(0);
+        ExecutorService workers =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            List<Callable<Void>> tasks = new ArrayList<>();
+            files.forEach((name, content) -> tasks.add(() -> {
+                prepare(name, content);
+                return null;
+            }));
+            for (Future<Void> task : workers.invokeAll(tasks)) {
+                task.get();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("stopped while writing");
+        } catch (ExecutionException e) {
+            throw failure(e.getCause());
+        } finally {
+            workers.shutdown();
         }
     }
 
-    private Optional<Exception> failure(String name, Content content) {
-        try {
-            prepare(name, content);
-            return Optional.empty();
-        } catch (IOException | RuntimeException e) {
-            return Optional.of(e);
+    private static IOException failure(Throwable cause) throws IOException {
+        if (cause instanceof RuntimeException e) {
+            throw e;
         }
+        if (cause instanceof Error e) {
+            throw e;
+        }
+        return (IOException) cause;
     }
 
     private void prepare(String name, Content content) throws IOException {
