@@ -29,8 +29,10 @@ public record Lift(
         RAFTER_PAIR,
         /** A member with what is welded to it. */
         PIECE,
-        /** The rows of one slope or wall of a bay, bundled. */
-        PACK
+        /** The rows of one slope or side wall in a bay, bundled. */
+        PACK,
+        /** The girts of an end wall, bundled. */
+        END_PACK
     }
 
     /**

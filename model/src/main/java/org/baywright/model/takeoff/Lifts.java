@@ -104,7 +104,17 @@ public final class Lifts {
         Lift.Balance balance =
                 new Lift.Balance(flat.centre().x() - tip(assembly.member().solid()), 0);
         String mark = assembly.welded().isEmpty() ? assembly.member().mark() : assembly.mark();
-        return new Lift(Lift.Kind.PIECE, mark, List.of(), assembly.quantity(), flat.massKg(), balance, high);
+        return new Lift(Lift.Kind.PIECE, mark, frames(assembly), assembly.quantity(), flat.massKg(), balance, high);
+    }
+
+    private static List<Integer> frames(Assembly assembly) {
+        return assembly.member().kind().isOfFrame()
+                ? assembly.places().stream()
+                        .map(Place::frame)
+                        .distinct()
+                        .sorted()
+                        .toList()
+                : List.of();
     }
 
     private static double tip(Solid solid) {
@@ -114,24 +124,36 @@ public final class Lifts {
                 .orElseThrow();
     }
 
-    /** One bundle for each slope or wall side of a bay. */
+    /** One bundle for each plane of roof or wall in a bay. */
     private List<Lift> packs() {
         List<Lift> lifts = new ArrayList<>();
         for (PartKind kind : BUNDLED) {
-            Map<Integer, Map<Side, List<Row>>> bays = new TreeMap<>();
+            Map<Integer, Map<List<Long>, List<Row>>> bays = new TreeMap<>();
             for (Part part : shed.parts(kind)) {
                 for (Place place : part.places()) {
-                    bays.computeIfAbsent(place.frame(), k -> new TreeMap<>())
-                            .computeIfAbsent(place.side(), k -> new ArrayList<>())
-                            .add(new Row(part, Hung.of(part, place.placement())));
+                    bays.computeIfAbsent(place.frame(), k -> new LinkedHashMap<>())
+                            .computeIfAbsent(plane(place.placement()), k -> new ArrayList<>())
+                            .add(new Row(part, place, Hung.of(part, place.placement())));
                 }
             }
-            bays.forEach((bay, sides) -> sides.values().forEach(rows -> lifts.add(pack(kind, bay, rows))));
+            bays.forEach((bay, planes) -> planes.values().forEach(rows -> lifts.add(pack(kind, bay, rows))));
         }
         return alike(lifts);
     }
 
-    private record Row(Part part, Hung hung) {}
+    /** The plane that a row lies in, the same for all that lie in it: which way it faces and how far out it is. */
+    private static List<Long> plane(Placement row) {
+        Vec3 out = row.depth();
+        boolean back = Math.abs(out.z()) > 0.01 ? out.z() < 0 : out.x() + out.y() < 0;
+        Vec3 facing = back ? out.negated() : out;
+        return List.of(
+                Math.round(facing.x() * 100),
+                Math.round(facing.y() * 100),
+                Math.round(facing.z() * 100),
+                Math.round(facing.dot(row.origin()) / 200));
+    }
+
+    private record Row(Part part, Place place, Hung hung) {}
 
     private static Lift pack(PartKind kind, int bay, List<Row> rows) {
         Hung all = Hung.together(rows.stream().map(Row::hung).toList());
@@ -140,8 +162,15 @@ public final class Lifts {
                 .max()
                 .orElseThrow();
         String name = rows.size() + " " + kind.label() + (rows.size() == 1 ? "" : "s");
+        boolean end = Math.abs(rows.get(0).place.placement().depth().y()) > 0.5;
         return new Lift(
-                Lift.Kind.PACK, name, List.of(bay), 1, all.massKg(), new Lift.Balance(longest / 2, 0), all.high());
+                end ? Lift.Kind.END_PACK : Lift.Kind.PACK,
+                name,
+                List.of(bay),
+                1,
+                all.massKg(),
+                new Lift.Balance(longest / 2, 0),
+                all.high());
     }
 
     /**
@@ -150,6 +179,7 @@ public final class Lifts {
      */
     private static List<Lift> alike(List<Lift> lifts) {
         Function<Lift, List<Object>> key = l -> List.of(
+                l.kind(),
                 l.marks().replaceAll("-[A-Z]+", ""),
                 Math.round(l.massKg()),
                 Math.round(l.balance().along() / 10),

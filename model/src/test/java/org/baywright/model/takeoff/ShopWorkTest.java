@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -153,6 +154,25 @@ class ShopWorkTest {
         // Rows alike to the kilogram share the mass of the heaviest.
         int pieces = lifts(shed, Lift.Kind.PIECE).stream().mapToInt(Lift::count).sum();
         assertTrue(mass >= steel - 0.1 && mass <= steel + pieces, mass + " of " + steel);
+    }
+
+    /** A lean-to's purlins and an end wall's girts are bundled apart; all rows are in some pack, and in one only. */
+    @Test
+    void packsHoldEveryRowOnce() {
+        String closed = SHED.replace("envelope: none", "envelope: full");
+        Shed shed = Shed.of(Definitions.of(closed + "leanTos: [{side: left, width: 4000, drop: 400}]\n"));
+        List<Lift> packs = lifts(shed, Lift.Kind.PACK);
+        List<Lift> ends = lifts(shed, Lift.Kind.END_PACK);
+        int slopes = packs.stream()
+                .filter(l -> l.marks().endsWith("purlins"))
+                .mapToInt(Lift::count)
+                .sum();
+        assertEquals(3 * 3, slopes);
+        assertEquals(2, ends.stream().mapToInt(Lift::count).sum());
+        int rows = Stream.concat(packs.stream(), ends.stream())
+                .mapToInt(l -> l.count() * Integer.parseInt(l.marks().split(" ")[0]))
+                .sum();
+        assertEquals(shed.count(PartKind.PURLIN) + shed.count(PartKind.GIRT), rows);
     }
 
     @Test

@@ -45,6 +45,10 @@ final class DrillingSheet {
         steps.add(Paragraph.heading("Take care"));
         sheet.cautions().forEach(words -> steps.add(Paragraph.bullet(words)));
         flow.columns(steps, 2);
+        Drilling.of(shed).stream()
+                .findFirst()
+                .map(d -> new DrillSketch(d, sheet.anchor))
+                .ifPresent(sketch -> flow.drawing(DrillSketch.HEIGHT, sketch::draw));
         return flow.drafts("W1.", "Drilling and cleaning");
     }
 

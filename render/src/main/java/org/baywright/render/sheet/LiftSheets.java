@@ -61,7 +61,8 @@ final class LiftSheets {
             case FRAME -> "Frames lifted whole: columns and rafters with their plates and cleats, bolted together";
             case RAFTER_PAIR -> "Or rafter pairs bolted at the ridge, with their plates and cleats";
             case PIECE -> "Or piece by piece, each with what is welded to it";
-            case PACK -> "Rows in packs, one slope or one side of a bay at a time";
+            case PACK -> "Rows in packs, one slope or one wall of a bay at a time";
+            case END_PACK -> "Rows of an end wall in one pack";
         };
     }
 
@@ -81,9 +82,9 @@ final class LiftSheets {
         String runs = PlateUse.runs(lift.places());
         boolean one = lift.places().size() == 1;
         return switch (lift.kind()) {
-            case FRAME, RAFTER_PAIR -> (one ? "frame " : "frames ") + runs;
+            case FRAME, RAFTER_PAIR, END_PACK -> (one ? "frame " : "frames ") + runs;
             case PACK -> (one ? "bay " : "bays ") + runs;
-            case PIECE -> "";
+            case PIECE -> lift.places().isEmpty() ? "" : (one ? "frame " : "frames ") + runs;
         };
     }
 
@@ -94,7 +95,7 @@ final class LiftSheets {
             case FRAME -> along + " from line " + lineA + ", " + up + " above the base";
             case RAFTER_PAIR -> along + " from line " + lineA + ", " + up + " above its lowest point";
             case PIECE -> along + " from the marked end";
-            case PACK -> along + " from the end of the longest";
+            case PACK, END_PACK -> along + " from the end of the longest";
         };
     }
 

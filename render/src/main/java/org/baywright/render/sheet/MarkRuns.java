@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** Marks in few words: {@code BC1–4, C1, C2}. */
+/** Marks in few words: {@code BC1–4, 7, C1, 2}. */
 final class MarkRuns {
     private MarkRuns() {}
 

@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.dimension.Notes;
@@ -109,6 +110,15 @@ final class SheetFlow {
             marks().addAll(parted.notes().get(i).draw(new Vec2(room.getMinX() + i * (width + GAP), top)));
         }
         top -= parted.height() + GAP;
+    }
+
+    /** A drawing of its own, from its upper left corner. */
+    void drawing(double height, Function<Vec2, List<Mark>> drawing) {
+        if (left() < height) {
+            turn();
+        }
+        marks().addAll(drawing.apply(new Vec2(room.getMinX(), top)));
+        top -= height + GAP;
     }
 
     private List<Mark> marks() {

@@ -77,7 +77,7 @@ class ShopSetTest {
 
     @Test
     void marksInFewWords() {
-        assertEquals("BC1–3, BC7, C2", MarkRuns.of(List.of("BC3", "BC1", "C2", "BC2", "BC7", "BC1")));
+        assertEquals("BC1–3, 7, C2", MarkRuns.of(List.of("BC3", "BC1", "C2", "BC2", "BC7", "BC1")));
         assertEquals("9 purlins", MarkRuns.of(List.of("9 purlins")));
     }
 }
