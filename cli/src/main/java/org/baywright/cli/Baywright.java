@@ -21,6 +21,7 @@ import picocli.CommandLine.HelpCommand;
             CutCommand.class,
             SetOutCommand.class,
             PiecesCommand.class,
+            ShopCommand.class,
             MakeCommand.class,
             HelpCommand.class
         },

@@ -23,6 +23,7 @@ final class MakeCommand extends OrderingCommand {
         files.putAll(outputs.order());
         files.putAll(SetOutOutputs.of(outputs.building()));
         files.putAll(PieceOutputs.of(outputs.building()));
+        files.putAll(ShopOutputs.of(outputs.building()));
         files.putAll(CutOutputs.of(outputs));
         return files;
     }

@@ -48,7 +48,8 @@ record Outputs(Building building, ShedCutting cutting, Bill bill, Optional<Costs
                             "setout.pdf",
                             "setout.csv",
                             PieceOutputs.PIECES,
-                            PieceOutputs.TEMPLATES),
+                            PieceOutputs.TEMPLATES,
+                            ShopOutputs.SHOP),
                     CutOutputs.NAMES.stream())
             .toList();
 

@@ -11,6 +11,7 @@ package org.baywright.model.definition;
  * @param minimumSpacing least distance between two holes
  * @param minimumConcrete least concrete thickness
  * @param plateHole hole in the plate for this anchor
+ * @param cartridge the adhesive that bonds it
  */
 public record Anchor(
         String size,
@@ -20,4 +21,5 @@ public record Anchor(
         double minimumEdge,
         double minimumSpacing,
         double minimumConcrete,
-        double plateHole) {}
+        double plateHole,
+        Cartridge cartridge) {}

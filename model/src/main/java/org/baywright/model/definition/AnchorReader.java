@@ -38,7 +38,8 @@ record AnchorReader(GroupReader group, Catalogue catalogue) {
                 edge,
                 figure("minimumSpacing", known.map(AnchorType::minimumSpacing).orElse(edge)),
                 figure("minimumConcrete", known, AnchorType::minimumConcrete),
-                figure("plateHole", known.map(AnchorType::plateHole).orElse(rod + 6)));
+                figure("plateHole", known.map(AnchorType::plateHole).orElse(rod + 6)),
+                new CartridgeReader(group.group("adhesive", Keys.ADHESIVE)).read());
         if (group.findings().errors() == before) {
             tellTight("holeDiameter", anchor.holeDiameter(), rod);
             tellTight("plateHole", anchor.plateHole(), rod);

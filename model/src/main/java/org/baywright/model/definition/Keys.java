@@ -92,7 +92,33 @@ public final class Keys {
                             2000,
                             "least distance between two holes; as minimumEdge when not known"),
                     Key.mm("minimumConcrete", 20, 3000, "least concrete thickness"),
-                    Key.mm("plateHole", 6, 100, "hole in the plate for this anchor")));
+                    Key.mm("plateHole", 6, 100, "hole in the plate for this anchor"),
+                    Key.of(
+                            "adhesive",
+                            "the cartridge and its label's times; an example of one product when left out")));
+
+    /** {@code anchor.adhesive}. Usual values are common practice, no source. */
+    public static final KeyGroup ADHESIVE = new KeyGroup(
+            "anchor.adhesive",
+            List.of(
+                    Key.number("cartridge", 50, 5000, Range.Unit.ML, "what one holds")
+                            .usually("500"),
+                    Key.number("priming", 0, 200, Range.Unit.ML, "what each new nozzle takes")
+                            .usually("15"),
+                    Key.of("cure", "list of the label's times by temperature of the concrete")));
+
+    /** An entry of {@code anchor.adhesive.cure}. */
+    public static final KeyGroup CURE = new KeyGroup(
+            "anchor.adhesive.cure",
+            List.of(
+                    Key.number("concrete", -40, 60, Range.Unit.CELSIUS, "temperature of the concrete")
+                            .must(),
+                    Key.number("workable", 0.5, 1000, Range.Unit.MINUTES, "until the rod may not be moved")
+                            .must(),
+                    Key.number("dry", 0.05, 1000, Range.Unit.HOURS, "until it is cured in a dry hole")
+                            .must(),
+                    Key.number("wet", 0.05, 1000, Range.Unit.HOURS, "until it is cured in a wet hole")
+                            .must()));
 
     /** {@code project}. */
     public static final KeyGroup PROJECT = new KeyGroup(
@@ -158,7 +184,8 @@ public final class Keys {
 
     /** Every group, the top of the file first. */
     public static final List<KeyGroup> ALL = Stream.of(
-                    List.of(FILE, PROJECT, LEAN_TO, MEMBER, SECTION, HEAVIER, BASE_PLATE, THIN_PLATE, ANCHOR),
+                    List.of(FILE, PROJECT, LEAN_TO, MEMBER, SECTION, HEAVIER, BASE_PLATE, THIN_PLATE),
+                    List.of(ANCHOR, ADHESIVE, CURE),
                     EnvelopeKeys.ALL,
                     GroundKeys.ALL)
             .flatMap(List::stream)

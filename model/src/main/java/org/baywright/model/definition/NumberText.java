@@ -76,7 +76,10 @@ final class NumberText {
             case MM -> MM_PER;
             case DEGREES -> DEGREES_PER;
             case PERCENT -> Map.of("%", 1.0);
-            case COUNT, MM2, MM_PER_H, NUMBER -> Map.of();
+            case ML -> Map.of("ml", 1.0);
+            case MINUTES -> Map.of("min", 1.0);
+            case HOURS -> Map.of("h", 1.0);
+            case COUNT, MM2, MM_PER_H, CELSIUS, NUMBER -> Map.of();
         };
         Matcher m = WITH_UNIT.matcher(t);
         return m.matches()

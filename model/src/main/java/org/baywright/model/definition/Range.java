@@ -16,6 +16,10 @@ public record Range(double low, double high, Unit unit) {
         PERCENT("%", "a percentage"),
         MM2("mm²", "an area in square millimetres"),
         MM_PER_H("mm/h", "rainfall in millimetres an hour"),
+        ML("mL", "a volume in millilitres"),
+        CELSIUS("°C", "a temperature in degrees Celsius"),
+        MINUTES("min", "a time in minutes"),
+        HOURS("h", "a time in hours"),
         NUMBER("", "a number");
 
         private final String symbol;

@@ -2,6 +2,7 @@ package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.baywright.model.definition.Anchor;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -9,17 +10,6 @@ import org.baywright.model.parts.Shed;
 /** Adhesive and what it is put in with, electrodes, primer and touch-up zinc. */
 final class ConsumablesOrder {
     private static final BillGroup GROUP = BillGroup.CONSUMABLES;
-
-    /** New nozzles after pauses. Common practice, no source. */
-    private static final int SPARE_NOZZLES = 2;
-
-    /** A brush is worn after so many holes. Common practice, no source. */
-    private static final int HOLES_A_BRUSH = 50;
-
-    /** Packs of electrodes and tins of paint. Common practice, no source. */
-    private static final double ELECTRODE_PACK_KG = 5;
-
-    private static final double TIN_L = 4;
 
     /** Cold zinc for one metre of weld or site damage on galvanised rows: half a cubic centimetre to the centimetre. */
     private static final double ZINC_L_PER_M = 0.005;
@@ -37,19 +27,19 @@ final class ConsumablesOrder {
         Welds welds = Welds.of(shed);
         double kg = welds.electrodeKg();
         if (kg > 0) {
-            int packs = Packs.holding(kg, ELECTRODE_PACK_KG);
+            int packs = welds.packs();
             lines.add(BillLine.measured(
                     GROUP,
                     BillItem.of(
-                            "electrode E4918 3.2 mm",
+                            "electrode " + Welds.ELECTRODE,
                             "low hydrogen, AS/NZS 4855, or as engineer",
                             kinds(shed, false),
-                            "packs of 5 kg, sealed; " + tenth(welds.sixM()) + " m of 6 mm and " + tenth(welds.fiveM())
-                                    + " m of 5 mm fillet"),
+                            "packs of 5 kg, sealed; " + tenth(welds.metres(6)) + " m of 6 mm and "
+                                    + tenth(welds.metres(5)) + " m of 5 mm fillet"),
                     packs,
                     BillLine.Unit.KILOGRAMS,
                     kg,
-                    packs * ELECTRODE_PACK_KG));
+                    packs * Welds.PACK_KG));
         }
         lines.addAll(coatings(shed, welds));
         return lines;
@@ -59,35 +49,49 @@ final class ConsumablesOrder {
         List<String> plates =
                 shed.parts(PartKind.BASE_PLATE).stream().map(Part::mark).toList();
         int used = adhesive.cartridgesUsed();
-        int brushes = Math.max(1, Packs.holding(adhesive.holes(), HOLES_A_BRUSH));
-        String fill = adhesive.holes() + " holes " + Math.round(adhesive.holeDiameter()) + " x "
-                + Math.round(adhesive.depth()) + ", two thirds full; check the expiry";
+        Anchor anchor = adhesive.anchor();
+        String fill = adhesive.holes() + " holes " + Math.round(anchor.holeDiameter()) + " x "
+                + Math.round(anchor.embedment()) + ", two thirds full; check the expiry";
         return List.of(
                 BillLine.counted(
                         GROUP,
-                        BillItem.of("adhesive cartridge 500 mL", "anchor adhesive, product as engineer", plates, fill),
+                        BillItem.of(
+                                "adhesive cartridge "
+                                        + Math.round(anchor.cartridge().volumeMl()) + " mL",
+                                "anchor adhesive, product as engineer",
+                                plates,
+                                fill),
                         used,
                         adhesive.cartridges()),
                 BillLine.counted(
                         GROUP,
                         BillItem.of("mixing nozzle", "to suit the cartridge", plates, "one a cartridge, two spare"),
                         used,
-                        adhesive.cartridges() + SPARE_NOZZLES),
+                        adhesive.nozzles()),
                 BillLine.counted(
                         GROUP,
                         BillItem.of(
-                                "cleaning brush " + Math.round(adhesive.holeDiameter()) + " mm",
+                                "cleaning brush " + Math.round(anchor.holeDiameter()) + " mm",
                                 "steel wire",
                                 plates,
                                 "one to 50 holes and one spare"),
-                        brushes,
-                        brushes + 1));
+                        adhesive.brushesUsed(),
+                        adhesive.brushes()),
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of(
+                                "drill bit " + Math.round(anchor.holeDiameter()) + " mm",
+                                "carbide, for concrete; hollow for a vacuum, or with a shroud",
+                                plates,
+                                "works " + Math.round(anchor.embedment()) + " deep below the plate; one spare"),
+                        adhesive.bitsUsed(),
+                        adhesive.bitsUsed() + 1));
     }
 
     private static List<BillLine> coatings(Shed shed, Welds welds) {
         Paint paint = Paint.of(shed);
-        double zinc = (welds.sixM() + welds.fiveM()) * ZINC_L_PER_M;
-        int tins = Packs.holding(paint.litres(), TIN_L);
+        double zinc = welds.metres() * ZINC_L_PER_M;
+        int tins = paint.tins();
         int zincTins = Math.max(1, Packs.holding(zinc, ZINC_TIN_L));
         List<BillLine> lines = new ArrayList<>();
         if (tins > 0) {
@@ -101,7 +105,7 @@ final class ConsumablesOrder {
                     tins,
                     BillLine.Unit.LITRES,
                     paint.litres(),
-                    tins * TIN_L));
+                    tins * Paint.TIN_L));
         }
         if (shed.parts().stream().anyMatch(RowOrder::isRolled)) {
             lines.add(BillLine.measured(

@@ -1,6 +1,9 @@
 package org.baywright.model.takeoff;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 
 /**
@@ -11,21 +14,45 @@ import org.baywright.model.parts.Shed;
  * @param areaM2 to be painted
  */
 public record Paint(double areaM2) {
-    private static final double FILM_MICRON = 75;
-    private static final double SOLIDS_PERCENT = 50;
-    private static final double LOSS = 0.2;
+    /** Dry. */
+    public static final double FILM_MICRON = 75;
+
+    /** By volume. */
+    public static final double SOLIDS_PERCENT = 50;
+
+    /** By brush. */
+    public static final double LOSS = 0.2;
+
+    /** Tins it is sold in. Common practice, no source. */
+    public static final double TIN_L = 4;
 
     /** Of a shed. */
     public static Paint of(Shed shed) {
-        return new Paint(shed.parts().stream()
+        return new Paint(
+                byKind(shed).values().stream().mapToDouble(Paint::areaM2).sum());
+    }
+
+    /** Of a shed, each kind of part that is painted by itself. */
+    public static Map<PartKind, Paint> byKind(Shed shed) {
+        Map<PartKind, Paint> kinds = new EnumMap<>(PartKind.class);
+        shed.parts().stream()
                 .filter(Paint::covers)
-                .mapToDouble(p -> p.surfaceM2() * p.quantity())
-                .sum());
+                .forEach(p -> kinds.merge(p.kind(), new Paint(p.surfaceM2() * p.quantity()), Paint::and));
+        return kinds;
+    }
+
+    private Paint and(Paint other) {
+        return new Paint(areaM2 + other.areaM2);
     }
 
     /** Whether a part is painted. */
     static boolean covers(Part part) {
         return !RowOrder.isRolled(part);
+    }
+
+    /** Tins to buy. */
+    public int tins() {
+        return Packs.holding(litres(), TIN_L);
     }
 
     /** Litres of it. */

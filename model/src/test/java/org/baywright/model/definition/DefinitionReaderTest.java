@@ -52,7 +52,7 @@ class DefinitionReaderTest {
         assertEquals(12, d.plates().capThickness());
         assertEquals(20, d.plates().groutGap());
         assertEquals(4, d.plates().base().holes());
-        assertEquals(new Anchor("M16", 16, 18, 125, 80, 80, 165, 22), d.anchor());
+        assertEquals(new Anchor("M16", 16, 18, 125, 80, 80, 165, 22, Cartridge.example(500, 15)), d.anchor());
         assertEquals("Farm shed", d.project().name());
         assertEquals("A", d.project().revision());
         assertTrue(d.leanTos().isEmpty() && d.heavier().isEmpty());
@@ -365,7 +365,7 @@ class DefinitionReaderTest {
         assertTrue(p.message().contains("holeDiameter, minimumEdge, minimumConcrete"), p.message());
         String all = "anchor: {size: M24, holeDiameter: 28, embedment: 210, minimumEdge: 120, minimumConcrete: 270}";
         assertEquals(
-                new Anchor("M24", 24, 28, 210, 120, 120, 270, 30),
+                new Anchor("M24", 24, 28, 210, 120, 120, 270, 30, Cartridge.example(500, 15)),
                 Definitions.of(FIVE + all).anchor());
         assertEquals("anchor-hole", only(FIVE + "anchor: {holeDiameter: 16}").code());
         assertEquals(20, Definitions.of(FIVE + "anchor: {size: m 20}").anchor().rodDiameter());
@@ -391,5 +391,32 @@ class DefinitionReaderTest {
         assertEquals(7, places.where("leanTos[0].drop").line());
         assertEquals("leanTos[0].drop", places.where("leanTos[0].drop").path());
         assertEquals(1, places.where("groutGap").line());
+    }
+
+    private static final String CURE = "anchor: {adhesive: {cartridge: 400, priming: 20, cure: [";
+
+    /** The user's label comes coldest first, and is no longer called an example. */
+    @Test
+    void theLabelsTimesReplaceOurs() {
+        Cartridge own = Definitions.of(FIVE + CURE
+                        + "{concrete: 25, workable: 6, dry: 0.75, wet: 1.5}, {concrete: 5, workable: 20, dry: 2,"
+                        + " wet: 4}]}}\n")
+                .anchor()
+                .cartridge();
+        assertEquals(
+                new Cartridge(400, 20, List.of(new CureTime(5, 20, 2, 4), new CureTime(25, 6, 0.75, 1.5)), false), own);
+        assertTrue(Definitions.of(FIVE).anchor().cartridge().example());
+    }
+
+    @Test
+    void aLabelWithGapsIsTold() {
+        assertEquals(
+                "missing-key",
+                only(FIVE + CURE + "{concrete: 25, workable: 6, dry: 1}]}}").code());
+        assertEquals(
+                "priming",
+                only(FIVE + "anchor: {adhesive: {cartridge: 100, priming: 100}}")
+                        .code());
+        assertEquals("wrong-type", only(FIVE + "anchor: {adhesive: {cure: 20}}").code());
     }
 }

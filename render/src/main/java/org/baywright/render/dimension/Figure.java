@@ -30,6 +30,11 @@ public final class Figure {
         return text.replaceAll("\\.?0+$", "");
     }
 
+    /** A quantity other than a length, with so many decimals. */
+    public static String decimal(double value, int places) {
+        return String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+
     private static String plain(double tenths) {
         boolean whole = tenths == Math.rint(tenths);
         return whole ? Long.toString((long) tenths) : String.format(Locale.ROOT, "%.1f", tenths);

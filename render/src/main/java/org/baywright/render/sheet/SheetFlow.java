@@ -2,9 +2,11 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.Table;
 import org.baywright.render.dimension.TablePart;
 import org.baywright.render.mark.Layer;
@@ -59,11 +61,33 @@ final class SheetFlow {
         }
     }
 
+    /** Two tables beside each other when both fit the sheet, else under each other. */
+    void pair(String title, Table table, String otherTitle, Table other) {
+        TablePart left = table.pages(1e6).get(0);
+        TablePart right = other.pages(1e6).get(0);
+        double height = HEAD + Math.max(left.height(), right.height());
+        if (height > room.getHeight() || table.width() + other.width() + GAP > room.getWidth()) {
+            table(title, table);
+            table(otherTitle, other);
+            return;
+        }
+        if (height > left()) {
+            turn();
+        }
+        part(title, left, room.getMinX());
+        part(otherTitle, right, room.getMaxX() - other.width());
+        top -= height + GAP;
+    }
+
     private void part(String title, TablePart part) {
-        Vec2 at = new Vec2(room.getMinX(), top - Lettering.ascent(TITLE, Face.BOLD));
-        marks().add(new Text(title, at, TITLE, Text.Align.LEFT, 0, Face.BOLD, Layer.TABLE, ""));
-        marks().addAll(part.draw(new Vec2(room.getMinX(), top - HEAD)));
+        part(title, part, room.getMinX());
         top -= HEAD + part.height() + GAP;
+    }
+
+    private void part(String title, TablePart part, double x) {
+        Vec2 at = new Vec2(x, top - Lettering.ascent(TITLE, Face.BOLD));
+        marks().add(new Text(title, at, TITLE, Text.Align.LEFT, 0, Face.BOLD, Layer.TABLE, ""));
+        marks().addAll(part.draw(new Vec2(x, top - HEAD)));
     }
 
     /** Notes as wide as they ask. */
@@ -73,6 +97,28 @@ final class SheetFlow {
         }
         marks().addAll(notes.draw(new Vec2(room.getMinX(), top)));
         top -= notes.height() + GAP;
+    }
+
+    /** Paragraphs in columns of one height beside each other. */
+    void columns(List<Paragraph> paragraphs, int columns) {
+        double width = (room.getWidth() - (columns - 1) * GAP) / columns;
+        Notes.Columns parted = Notes.of(paragraphs, width).inColumns(columns);
+        if (left() < parted.height()) {
+            turn();
+        }
+        for (int i = 0; i < parted.notes().size(); i++) {
+            marks().addAll(parted.notes().get(i).draw(new Vec2(room.getMinX() + i * (width + GAP), top)));
+        }
+        top -= parted.height() + GAP;
+    }
+
+    /** A drawing of its own, from its upper left corner. */
+    void drawing(double height, Function<Vec2, List<Mark>> drawing) {
+        if (left() < height) {
+            turn();
+        }
+        marks().addAll(drawing.apply(new Vec2(room.getMinX(), top)));
+        top -= height + GAP;
     }
 
     private List<Mark> marks() {
