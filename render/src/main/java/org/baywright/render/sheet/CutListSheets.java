@@ -61,7 +61,7 @@ public final class CutListSheets {
         list.groups().forEach(pages::group);
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < pages.sheets.size(); i++) {
-            drafts.add(new Draft("C0." + (i + 1), "Cut list", "ends only", pages.sheets.get(i), List.of()));
+            drafts.add(new Draft("K0." + (i + 1), "Cut list", "ends only", pages.sheets.get(i), List.of()));
         }
         return drafts;
     }

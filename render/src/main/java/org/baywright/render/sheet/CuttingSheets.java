@@ -138,12 +138,12 @@ public final class CuttingSheets {
             notes.forEach(words -> paragraphs.add(Paragraph.bullet(words)));
             bars.notes(Notes.of(paragraphs, NOTES_WIDTH));
         }
-        List<Draft> drafts = new ArrayList<>(bars.drafts("C1.", "Bars to take"));
+        List<Draft> drafts = new ArrayList<>(bars.drafts("K1.", "Bars to take"));
         CuttingSheets strips = new CuttingSheets();
         sections.forEach(strips::section);
         for (int i = 0; i < strips.sheets.size(); i++) {
             drafts.add(
-                    new Draft("C2." + (i + 1), "Cutting plan", "along the bar only", strips.sheets.get(i), List.of()));
+                    new Draft("K2." + (i + 1), "Cutting plan", "along the bar only", strips.sheets.get(i), List.of()));
         }
         return drafts;
     }
