@@ -153,6 +153,20 @@ class CommandLineProcessTest {
     }
 
     @Test
+    void shopWritesItsSheetsAndTheSummaryCarriesTheirFigures() throws Exception {
+        Path out = folder.resolve("out");
+        Run run = run(FIVE_NUMBERS, "shop", "-", "--out", out.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertEquals(Set.of("shop.pdf", "parts.csv", "summary.json"), names(out));
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        for (String figure : Set.of(
+                "anchorDrillingM", "adhesiveMl", "cartridges", "concreteM3", "meshSheets", "electrodeKg", "paintL")) {
+            assertTrue(summary.path(figure).asDouble() > 0, figure);
+        }
+    }
+
+    @Test
     void pricesReachSummaryAndBillAndFaultsInThemWriteNothing() throws Exception {
         Path out = folder.resolve("out");
         Path prices = Files.writeString(

@@ -11,6 +11,12 @@ import org.baywright.model.parts.Shed;
 final class ConsumablesOrder {
     private static final BillGroup GROUP = BillGroup.CONSUMABLES;
 
+    /** Lost in the bucket and at the edges; what a bag mixes to; packers that get lost. Common practice, no source. */
+    private static final double GROUT_LOSS = 0.2;
+
+    private static final double GROUT_BAG_L = 10;
+    private static final double PACKERS_SPARE = 0.1;
+
     /** Cold zinc for one metre of weld or site damage on galvanised rows: half a cubic centimetre to the centimetre. */
     private static final double ZINC_L_PER_M = 0.005;
 
@@ -23,6 +29,7 @@ final class ConsumablesOrder {
         Adhesive adhesive = Adhesive.of(shed);
         if (adhesive.holes() > 0) {
             lines.addAll(adhesive(shed, adhesive));
+            lines.addAll(bedding(shed));
         }
         Welds welds = Welds.of(shed);
         double kg = welds.electrodeKg();
@@ -80,12 +87,62 @@ final class ConsumablesOrder {
                 BillLine.counted(
                         GROUP,
                         BillItem.of(
+                                "blow-out pump, long nozzle",
+                                "or oil-free compressed air; none with a hollow bit",
+                                plates,
+                                "reaches the bottom of a hole " + Math.round(anchor.embedment()) + " deep"),
+                        1,
+                        1),
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of(
                                 "drill bit " + Math.round(anchor.holeDiameter()) + " mm",
                                 "carbide, for concrete; hollow for a vacuum, or with a shroud",
                                 plates,
                                 "works " + Math.round(anchor.embedment()) + " deep below the plate; one spare"),
                         adhesive.bitsUsed(),
                         adhesive.bitsUsed() + 1));
+    }
+
+    /** Steel under the plates at each anchor, and the bed of grout round it. */
+    private static List<BillLine> bedding(Shed shed) {
+        double gap = shed.definition().plates().groutGap();
+        if (gap <= 0) {
+            return List.of();
+        }
+        List<Part> plates = shed.parts(PartKind.BASE_PLATE);
+        List<String> marks = plates.stream().map(Part::mark).toList();
+        double litres = plates.stream()
+                .mapToDouble(p -> p.quantity()
+                        * p.solid().profile().depth()
+                        * p.solid().profile().width()
+                        * gap
+                        / 1e6)
+                .sum();
+        int bags = Packs.holding(litres * (1 + GROUT_LOSS), GROUT_BAG_L);
+        int stacks = shed.anchorHoles().size();
+        String high = Math.round(gap) + " high";
+        return List.of(
+                BillLine.counted(
+                        GROUP,
+                        BillItem.of(
+                                "steel packers 40x40",
+                                "2 to 10 mm thick",
+                                marks,
+                                "a stack at each anchor, about " + high + "; after the level of the slab"),
+                        stacks,
+                        Packs.holding(stacks * (1 + PACKERS_SPARE), 1)),
+                BillLine.measured(
+                        GROUP,
+                        BillItem.of(
+                                "non-shrink grout, 20 kg bag",
+                                "cementitious, or as engineer",
+                                marks,
+                                "a bag mixes to about 10 L; whole bed " + high),
+                        bags,
+                        BillLine.Unit.LITRES,
+                        litres,
+                        bags * GROUT_BAG_L));
     }
 
     private static List<BillLine> coatings(Shed shed, Welds welds) {

@@ -201,6 +201,28 @@ class ConsumablesTest {
         assertEquals(25, bolts.get(0).order());
     }
 
+    /** Eight plates 240 square bedded 20 deep are 9.2 L, 11.1 with losses: two bags of 10 L. 32 anchors, 36 packs. */
+    @Test
+    void groutAndPackersByHand() {
+        List<BillLine> lines = ConsumablesOrder.lines(shed(""));
+        BillLine grout = line(lines, "non-shrink grout");
+        assertEquals(8 * 2.4 * 2.4 * 0.2, grout.net(), 1e-9);
+        assertEquals(2, grout.quantity());
+        assertEquals(20, grout.order(), 1e-9);
+        BillLine packers = line(lines, "steel packers");
+        assertEquals(32, packers.net());
+        assertEquals(36, packers.order());
+        assertTrue(ConsumablesOrder.lines(shed("groutGap: 0\n")).stream()
+                .noneMatch(l -> l.item().description().startsWith("non-shrink")));
+    }
+
+    private static BillLine line(List<BillLine> lines, String start) {
+        return lines.stream()
+                .filter(l -> l.item().description().startsWith(start))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void bareFrameIsBilledAsSteelAlone() {
         Bill bill = Bill.of(Building.of(Definitions.of(SHED)));

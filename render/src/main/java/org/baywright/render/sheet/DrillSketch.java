@@ -27,15 +27,15 @@ import org.baywright.render.paper.Pen;
  */
 record DrillSketch(Drilling drilling, Anchor anchor) {
     /** All of it, mm of paper. */
-    static final double HEIGHT = 110;
+    static final double HEIGHT = 88;
 
     private static final double TEXT = 2.5;
 
     /** From the mark to the bottom of the hole, at most. */
-    private static final double DEEPEST = 72;
+    private static final double DEEPEST = 60;
 
     /** From the top of the drawing to the mark at its highest. */
-    private static final double ABOVE = 28;
+    private static final double ABOVE = 24;
 
     private static final double HALF_SLAB = 38;
     private static final double HALF_PLATE = 28;
@@ -97,7 +97,7 @@ record DrillSketch(Drilling drilling, Anchor anchor) {
             steel(x, floor, bit);
             bit(x, bit, bottom, level, top.y() - 8);
             word("concrete", x - HALF_SLAB, floor - 4.5, Text.Align.LEFT);
-            word("mark", x - bit - 4.5, level + 1.2, Text.Align.RIGHT);
+            word("mark on the bit", x - bit - 4.5, level + 1.2, Text.Align.RIGHT);
             dimension(x + FIGURE, bottom, level, x + bit + 4);
             return marks;
         }
