@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.BarSection;
+import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Member;
@@ -211,10 +212,17 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         return PlateRoom.upTo5((stop(panel) + EDGE) * panel.sine() + 2 * EDGE);
     }
 
+    /** From a column's middle to the face that looks along the wall: the web of an upright beam. */
+    private static double side(Member column) {
+        return column.section() instanceof BeamSection beam && !column.turned()
+                ? beam.webThickness() / 2
+                : column.width() / 2;
+    }
+
     /** A plate in the plane of the wall on the side of a column. */
     private Piece cleat(Panel panel, int frame, int into, boolean upper) {
         double bolt = stop(panel) + EDGE;
-        double face = flush() ? 0 : column(frame).width() / 2;
+        double face = flush() ? 0 : side(column(frame));
         double out = bolt * panel.cosine() - face;
         double rise = bolt * panel.sine();
         double width = PlateRoom.upTo5(out + 2 * EDGE);
