@@ -67,9 +67,16 @@ class CommandLineProcessTest {
                         "bill-of-materials.csv",
                         "setout.pdf",
                         "setout.csv",
+                        "piece-drawings.pdf",
+                        "templates.pdf",
+                        "shop.pdf",
+                        "cut-list.pdf",
+                        "cut-list.csv",
+                        "cutting-plan.pdf",
+                        "cutting-plan.csv",
                         "parts.csv",
                         "summary.json"),
-                names(first));
+                names(first).stream().filter(n -> !n.endsWith(".dxf")).collect(Collectors.toSet()));
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
         assertEquals(4, summary.get("frames").asInt());
