@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -59,6 +60,8 @@ class CommandLineProcessTest {
         Path first = folder.resolve("first");
         Run run = run(FIVE_NUMBERS, "make", "-", "--out", first.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
+        Set<String> documents = new TreeSet<>(names(first));
+        assertTrue(documents.removeIf(name -> name.matches("plate-[A-Z]+[0-9]+\\.dxf")), "plates for profile cutting");
         assertEquals(
                 Set.of(
                         "drawings.pdf",
@@ -76,7 +79,7 @@ class CommandLineProcessTest {
                         "cutting-plan.csv",
                         "parts.csv",
                         "summary.json"),
-                names(first).stream().filter(n -> !n.endsWith(".dxf")).collect(Collectors.toSet()));
+                documents);
         JsonNode summary =
                 new ObjectMapper().readTree(first.resolve("summary.json").toFile());
         assertEquals(4, summary.get("frames").asInt());
@@ -92,6 +95,42 @@ class CommandLineProcessTest {
         for (String name : names(first)) {
             assertArrayEquals(Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
         }
+    }
+
+    /** Columns of 3957.54 along the middle pair up: two and their cut in 8000, as 8 columns in 4 bars. */
+    @Test
+    void cutPlansAShedAndTheOrderBuysTheSameBars() throws Exception {
+        Path out = folder.resolve("cut");
+        Run run = run(FIVE_NUMBERS, "cut", "-", "--out", out.toString());
+        assertEquals(Baywright.DONE, run.code, run.err);
+        assertTrue(run.out.contains("SHS 100x100x5: 4 bars, 1 layouts, 32.0 m bought"), run.out);
+        String[] lines = run.out.strip().split("\n");
+        String sum = lines[lines.length - 1];
+        assertTrue(sum.matches("bars \\d+ purchased_mm \\d+ lower_bound_mm \\d+ proven (true|false)"), sum);
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        assertTrue(sum.startsWith("bars " + summary.get("barsToBuy").asInt() + " "), sum);
+        assertTrue(summary.get("cuttingProven").isBoolean());
+        assertTrue(Files.readString(out.resolve("cutting-plan.csv")).contains("SHS 100x100x5,4,1,8000.0,stock,2,C1,"));
+        assertTrue(Files.readString(out.resolve("cut-list.csv"))
+                .contains("SHS 100x100x5,C1,column,8,3966.4,3966.4,3948.7,0.00,,10.00,top,depth,"));
+
+        Path order = folder.resolve("order");
+        String yard = "SHS 100x100x5:8000x3";
+        Run ordered = run(FIVE_NUMBERS, "order", "-", "--out", order.toString(), "--offcuts", yard);
+        assertEquals(Baywright.DONE, ordered.code, ordered.err);
+        String bill = Files.readString(order.resolve("bill-of-materials.csv"));
+        assertTrue(bill.contains("SHS 100x100x5,C350L0 AS/NZS 1163,8000.0,1,m"), bill);
+
+        Run both = run(FIVE_NUMBERS, "cut", "-", "--list", "-", "--stock", "8000");
+        assertEquals(Baywright.WRONG_USE, both.code);
+        assertTrue(both.err.contains("not both"), both.err);
+        assertEquals(Baywright.WRONG_USE, run("", "cut", "--stock", "8000").code);
+        Run unknown = run(FIVE_NUMBERS, "cut", "-", "--stock", "SHS 1x1x1:8000");
+        assertEquals(Baywright.WRONG_USE, unknown.code);
+        assertTrue(unknown.err.contains("SHS 100x100x5"), unknown.err);
+        Run list = run("length_mm,quantity\n3000,4\n", "cut", "--list", "-", "--stock", "6020");
+        assertTrue(list.out.strip().endsWith("bars 2 purchased_mm 12040 lower_bound_mm 12040 proven true"), list.out);
     }
 
     @Test

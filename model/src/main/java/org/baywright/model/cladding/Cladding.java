@@ -6,6 +6,9 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofRows;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
 
 /**
  * Everything that closes a shed.
@@ -29,23 +32,33 @@ public record Cladding(List<Surface> surfaces, List<Flashing> flashings, List<Gu
             return new Cladding(List.of(), List.of(), List.of());
         }
         List<RoofRows> roofs = RoofRows.of(definition, shed.setOut());
-        List<Surface> surfaces = new ArrayList<>();
-        RoofSheets roof = new RoofSheets(definition);
-        roofs.forEach(rows -> surfaces.add(roof.surface(rows, RoofSheets.name(rows.slope()))));
-        WallRun.of(shed.wallCovers()).forEach(run -> surfaces.add(wall(shed, run)));
+        List<Surface> surfaces = surfaces(definition, shed.setOut());
         return new Cladding(
                 SheetMarks.marked(surfaces),
                 Flashings.of(shed, roofs, surfaces),
                 new RoofDrainage(shed, roofs).gutters());
     }
 
-    private static Surface wall(Shed shed, WallRun run) {
-        List<OpeningPlace> openings = shed.openings().stream()
+    /** The sheeted planes of a definition, roof first, their sheets not yet marked. */
+    public static List<Surface> surfaces(Definition definition, SetOut setOut) {
+        List<Surface> surfaces = new ArrayList<>();
+        List<RoofRows> roofs = RoofRows.of(definition, setOut);
+        RoofSheets roof = new RoofSheets(definition, setOut, roofs);
+        roofs.forEach(rows -> surfaces.add(roof.surface(rows, RoofSheets.name(rows.slope()))));
+        List<WallFace> faces = WallFace.of(definition, setOut);
+        List<OpeningPlace> openings = OpeningPlace.of(definition, faces);
+        WallRun.of(WallCover.of(definition, setOut, faces))
+                .forEach(run -> surfaces.add(wall(definition, setOut, run, openings)));
+        return surfaces;
+    }
+
+    private static Surface wall(Definition definition, SetOut setOut, WallRun run, List<OpeningPlace> openings) {
+        List<OpeningPlace> here = openings.stream()
                 .filter(o -> !o.isWholeBay() && o.face().equals(run.face()))
                 .filter(o -> o.left() >= run.first().bay().from()
                         && o.right() <= run.last().bay().to())
                 .toList();
-        return new WallSheets(shed.definition(), shed.setOut(), run, openings).surface();
+        return new WallSheets(definition, setOut, run, here).surface();
     }
 
     /** The surfaces of one role. */

@@ -1,6 +1,7 @@
 package org.baywright.model.cladding;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -70,10 +71,13 @@ record Downpipes(
 
     private int nearest(double share) {
         double at = columns.get(0) + share * (columns.get(columns.size() - 1) - columns.get(0));
-        return IntStream.range(0, columns.size())
-                .boxed()
-                .min(Comparator.comparingDouble(i -> Math.abs(columns.get(i) - at)))
-                .orElseThrow();
+        int found = Collections.binarySearch(columns, at);
+        if (found >= 0) {
+            return found;
+        }
+        int after = Math.min(columns.size() - 1, -found - 1);
+        int before = Math.max(0, after - 1);
+        return at - columns.get(before) <= columns.get(after) - at ? before : after;
     }
 
     /** More pipes until moving them out of the way of openings leaves none with too much. */

@@ -14,7 +14,6 @@ import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RoofSlope.Top;
-import org.baywright.model.setout.SetOut;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
@@ -106,13 +105,12 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
 
     /** The main roof that drains onto a lean-to, as far as it stands above it. */
     private double above(RoofSlope lean) {
-        SetOut setOut = shed.setOut();
-        double length = lean.to(setOut) - lean.from(setOut);
         return roofs.stream()
                 .filter(r -> !r.slope().line().leanTo() && r.slope().side() == lean.side())
                 .filter(r -> r.slope().top() != Top.HIGH_EAVE || r.slope().eave() == lean.upper())
-                .mapToDouble(r ->
-                        catchment(planM2(r, length), Math.abs(r.slope().roof().rise())))
+                .mapToDouble(r -> catchment(
+                        planM2(r, end(r, lean.lastFrame()) - start(r, lean.firstFrame())),
+                        Math.abs(r.slope().roof().rise())))
                 .sum();
     }
 

@@ -31,10 +31,11 @@ final class SheetRun {
     static List<double[]> lengths(double low, double high, List<Double> rows, double lap, double longest) {
         List<double[]> lengths = new ArrayList<>();
         double from = low;
-        while (high - from > longest) {
+        double most = Math.floor(longest / STEP + 1e-9) * STEP;
+        while (high - from > most + 1e-9) {
             double start = from;
-            double reach = from + longest - lap / 2;
-            int left = (int) Math.ceil((high - from - lap) / (longest - lap) - 1e-9);
+            double reach = from + most - lap / 2;
+            int left = (int) Math.ceil((high - from - lap) / (most - lap) - 1e-9);
             double even = from + (high - from) / left;
             double at = rows.stream()
                     .filter(r -> r > start + lap && r <= reach && r < high - lap)

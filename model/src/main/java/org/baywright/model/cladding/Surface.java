@@ -1,5 +1,6 @@
 package org.baywright.model.cladding;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.catalogue.SheetProfile;
 import org.baywright.model.geometry.Placement;
@@ -42,6 +43,10 @@ public record Surface(
      * @param translucent whether it lets light in
      */
     public record Sheet(String mark, double left, double right, double low, double length, boolean translucent) {
+        private boolean isLappedBy(Sheet next) {
+            return next.left() == left && next.low() > low && next.low() < high();
+        }
+
         /** Its upper end, in v, as ordered. */
         public double high() {
             return low + length;
@@ -53,6 +58,20 @@ public record Surface(
         outline = List.copyOf(outline);
         holes = holes.stream().map(List::copyOf).toList();
         sheets = List.copyOf(sheets);
+    }
+
+    /** Sheets that lie end over end, each group one length from edge to edge, from its lower end up. */
+    public List<List<Sheet>> lengths() {
+        List<List<Sheet>> lengths = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            List<Sheet> last = lengths.isEmpty() ? List.of() : lengths.get(lengths.size() - 1);
+            boolean laps = !last.isEmpty() && last.get(last.size() - 1).isLappedBy(sheet);
+            if (!laps) {
+                lengths.add(new ArrayList<>());
+            }
+            lengths.get(lengths.size() - 1).add(sheet);
+        }
+        return lengths;
     }
 
     /** Area as if there were no openings, m². */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.baywright.model.catalogue.SheetProfile;
 import org.baywright.model.definition.Definition;
@@ -12,9 +13,13 @@ import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RoofBreak;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -34,6 +39,9 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
 
     /** A sheet under a rake is cut on site from one so much longer. @source 20 to 50: common practice */
     private static final double RAKE_TRIM = 20;
+
+    /** A sheet over the one below it. @source end laps 150: common practice, from memory */
+    private static final double END_LAP = 150;
 
     private static final int MOST_BANDS = 4;
 
@@ -68,8 +76,7 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
         double low = low();
         List<Vec2> outline = new ArrayList<>(List.of(new Vec2(from(), low), new Vec2(to(), low)));
         TreeSet<Double> turns = new TreeSet<>(List.of(from(), to()));
-        face().outline().stream()
-                .map(Vec2::x)
+        turns().stream()
                 .filter(u -> face().wall().isEnd() && u > from() + 1 && u < to() - 1 && isTurn(u))
                 .forEach(turns::add);
         turns.descendingSet().forEach(u -> outline.add(new Vec2(u, top(u))));
@@ -127,24 +134,52 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
             height += lowestFall();
         }
         double purlin = definition.envelope().purlins().member().depth();
-        return Math.min(height + purlin / cosine(), carriedOn(u)) - UNDER_ROOF;
+        return carriedOn(u, height + purlin / cosine()) - UNDER_ROOF;
     }
 
-    /** Past a main wall's end, the sheets of a lean-to that carries the main roof on there. */
-    private double carriedOn(double u) {
-        if (!face().wall().isEnd() || !face().isMain() || u >= 0 && u <= face().length()) {
-            return Double.POSITIVE_INFINITY;
+    /** Past a main wall's end the sheets of a lean-to that carries the main roof on there; they break where they meet. */
+    private double carriedOn(double u, double mainRoof) {
+        if (u >= 0 && u <= face().length()) {
+            return mainRoof;
         }
         double x = face().toWorld(u, 0, 0).x();
+        double purlin = definition.envelope().purlins().member().depth();
+        return carrier(x < 0 ? Side.LEFT : Side.RIGHT)
+                .map(lean -> {
+                    double there = lean.roof().heightAt(x) + lean.roof().plumb(purlin);
+                    return breakAt(lean).flatter() ? Math.max(mainRoof, there) : Math.min(mainRoof, there);
+                })
+                .orElse(mainRoof);
+    }
+
+    private RoofBreak breakAt(ColumnLine lean) {
+        return RoofBreak.of(definition, setOut.main(lean.side()), lean);
+    }
+
+    /** The lean-to that carries the main roof on beyond an end of a main end wall. */
+    private Optional<ColumnLine> carrier(Side side) {
+        if (!face().wall().isEnd() || !face().isMain()) {
+            return Optional.empty();
+        }
         int frame = face().wall() == Wall.FRONT ? 1 : setOut.frames();
         return RoofSlope.of(definition, setOut).stream()
-                .filter(s -> s.top() == RoofSlope.Top.MAIN_ROOF && s.line().has(frame))
-                .filter(s -> (s.side() == Side.LEFT) == x < 0)
-                .mapToDouble(s -> s.roof().heightAt(x)
-                        + s.roof()
-                                .plumb(definition.envelope().purlins().member().depth()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+                .filter(s -> s.top() == RoofSlope.Top.MAIN_ROOF && s.side() == side)
+                .map(RoofSlope::line)
+                .filter(line -> line.has(frame))
+                .findFirst();
+    }
+
+    /** Places along the wall where its upper edge may turn. */
+    private List<Double> turns() {
+        List<Double> turns =
+                new ArrayList<>(face().outline().stream().map(Vec2::x).toList());
+        for (Side side : Side.values()) {
+            boolean atLeft = (side == Side.LEFT) == (face().wall() == Wall.FRONT);
+            carrier(side)
+                    .map(lean -> breakAt(lean).out())
+                    .ifPresent(out -> turns.add(atLeft ? -out : face().length() + out));
+        }
+        return turns;
     }
 
     /** Rise of the top edge along u at an end of the wall. */
@@ -203,10 +238,7 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
     /** The highest point of the upper edge that a sheet must reach. */
     private double highest(double left, double right) {
         TreeSet<Double> at = new TreeSet<>(List.of(left, Math.min(right, to())));
-        face().outline().stream()
-                .map(Vec2::x)
-                .filter(u -> u > left && u < right)
-                .forEach(at::add);
+        turns().stream().filter(u -> u > left && u < right).forEach(at::add);
         return at.stream().mapToDouble(this::top).max().orElseThrow();
     }
 
@@ -241,9 +273,26 @@ record WallSheets(Definition definition, SetOut setOut, WallRun run, List<Openin
         piece(left, right, low, top, sheets);
     }
 
-    private static void piece(double left, double right, double low, double high, List<Surface.Sheet> sheets) {
+    /** One sheet, or several lapped over girts where one would be longer than can be carried. */
+    private void piece(double left, double right, double low, double high, List<Surface.Sheet> sheets) {
         if (high - low > LEAST_PIECE) {
-            sheets.add(new Surface.Sheet("", left, right, low, SheetRun.ordered(high - low), false));
+            double longest = definition.envelope().sheeting().longest();
+            List<Double> rows = high - low > longest ? rows((left + Math.min(right, to())) / 2) : List.of();
+            SheetRun.lengths(low, high, rows, END_LAP, longest)
+                    .forEach(l -> sheets.add(new Surface.Sheet("", left, right, l[0], l[1], false)));
         }
+    }
+
+    /** The heights of the girts at a place along the wall. */
+    private List<Double> rows(double u) {
+        WallFace.WallBay bay = face().bays().stream()
+                .filter(b -> u <= b.to())
+                .findFirst()
+                .orElseGet(() -> run.last().bay());
+        return GirtRows.of(
+                        definition,
+                        setOut,
+                        new WallCover(face(), bay, run.first().low()))
+                .at();
     }
 }

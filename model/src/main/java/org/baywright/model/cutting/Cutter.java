@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import org.baywright.model.problem.Problem;
 
@@ -16,6 +17,7 @@ import org.baywright.model.problem.Problem;
  *
  * <ol>
  *   <li>a first plan by {@link BestFit} and a first bound by {@link QuickBounds};
+ *   <li>for one stock length, a better plan by {@link Repacking}, which goes on beside all that follows;
  *   <li>the linear program over all patterns by {@link Relaxation}, which gives the bound that is nearly always met;
  *   <li>plans rounded from it by {@link Dive};
  *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.
@@ -30,9 +32,14 @@ public final class Cutter {
 
     private static final int MOST_ITEMS = 1500;
     private static final int MOST_PATTERNS = 20_000;
+    // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
+    // its rows.
+    private static final long FIRST_WORK = 3_000_000;
+    private static final long ROUND_WORK_PER_SQUARE = 500;
 
     private final Order order;
     private final Deadline deadline;
+    private Optional<Repacking> repacking = Optional.empty();
 
     private Cutter(Order order, Deadline deadline) {
         this.order = order;
@@ -62,6 +69,7 @@ public final class Cutter {
     private Incumbent solve() {
         Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
         Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
+        new Aside(incumbent, FIRST_WORK).join(incumbent);
         if (!incumbent.isProven() && order.count() <= MOST_ITEMS) {
             search(incumbent);
         }
@@ -70,17 +78,53 @@ public final class Cutter {
 
     private void search(Incumbent incumbent) {
         Set<Pattern> start = incumbent.best().map(b -> b.times().keySet()).orElse(Set.of());
-        Relaxation relaxation = Relaxation.of(order, start, deadline);
+        long work = ROUND_WORK_PER_SQUARE * order.count() * order.count();
+        Aside aside = new Aside(incumbent, work);
+        Relaxation relaxation = Relaxation.of(order, start, aside.deadline);
         relaxation.solve();
+        aside.join(incumbent);
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(relaxation);
-        Dive dive = new Dive(order, relaxation, incumbent, deadline);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
-            dive.run(round);
-            if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round)) {
+            aside = new Aside(incumbent, work << Math.min(round, 10));
+            new Dive(order, relaxation, incumbent, aside.deadline).run(round);
+            if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round, aside.deadline)) {
                 incumbent.raiseBound(incumbent.budget() + 1);
             }
+            aside.join(incumbent);
         }
+    }
+
+    /**
+     * Repacking beside the main search, on a thread of its own. How much it does is fixed, and its outcome is taken in
+     * at a fixed place, whichever of the two ends first, so that the plan is the same each time.
+     */
+    private final class Aside {
+        final Deadline deadline;
+        private final Optional<CompletableFuture<Draft>> work;
+
+        Aside(Incumbent incumbent, long measure) {
+            long enough = incumbent.bound();
+            work = repacking(incumbent).map(r -> CompletableFuture.supplyAsync(() -> r.improve(enough, measure)));
+            deadline = Cutter.this.deadline.orWhen(() ->
+                    work.isPresent() && work.get().isDone() && work.get().join().cost() <= enough);
+        }
+
+        void join(Incumbent incumbent) {
+            work.map(CompletableFuture::join).ifPresent(incumbent::prefer);
+        }
+    }
+
+    /** The repacking where it was left, or from the best plan where that is better by now. */
+    private Optional<Repacking> repacking(Incumbent incumbent) {
+        if (!Repacking.suits(order) || incumbent.isProven()) {
+            return Optional.empty();
+        }
+        Draft plan = incumbent.best().orElseThrow();
+        repacking = repacking
+                .filter(r -> r.best().cost() <= plan.cost())
+                .or(() -> Optional.of(new Repacking(order, plan, deadline)));
+        return repacking;
     }
 
     /** The linear program's answer for the whole order, from which patterns can be ruled out. */
@@ -95,12 +139,12 @@ public final class Cutter {
             bound = relaxation.bound();
         }
 
-        boolean isClosed(Incumbent incumbent, long nodes) {
+        boolean isClosed(Incumbent incumbent, long nodes, Deadline until) {
             double gap = (incumbent.budget() - bound + 1e-6) * perCost;
             double[] floor =
                     Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
-            return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, deadline)
-                    .map(patterns -> new Tree(order, patterns, incumbent, deadline).search(nodes))
+            return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, until)
+                    .map(patterns -> new Tree(order, patterns, incumbent, until).search(nodes))
                     .orElse(false);
         }
     }

@@ -34,7 +34,7 @@ final class Dive {
         Step start = new Step(new Draft(order), order.demand(), order.limit());
         if (whole.budget() != incumbent.budget()) {
             // What cannot better the present plan is left out from the start.
-            whole = whole.rest(start.demand, start.left, incumbent.budget(), whole.uses());
+            whole = whole.rest(start.demand, start.left, incumbent.budget());
             whole.solve();
             incumbent.raiseBound(whole.bound());
         }
@@ -59,7 +59,7 @@ final class Dive {
 
     private void go(Step step, Relaxation from, List<Use> uses, int discrepancies) {
         if (!incumbent.isProven() && !deadline.passed()) {
-            Relaxation rest = from.rest(step.demand, step.left, incumbent.budget() - step.fixed.cost(), uses);
+            Relaxation rest = from.rest(step.demand, step.left, incumbent.budget() - step.fixed.cost());
             if (rest.solve() && !deadline.passed()) {
                 down(step, rest, discrepancies);
             }

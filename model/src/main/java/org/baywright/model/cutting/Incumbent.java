@@ -30,6 +30,14 @@ final class Incumbent {
         }
     }
 
+    /** Takes a plan in the place of one that costs as much, too. */
+    void prefer(Draft draft) {
+        if (draft.cost() == cost) {
+            best = Optional.of(draft);
+        }
+        offer(draft);
+    }
+
     void raiseBound(double proven) {
         bound = Math.max(bound, Math.min(cost, (long) Math.ceil(proven)));
     }

@@ -1,85 +1,41 @@
 package org.baywright.model.cutting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * The linear program over the patterns known so far: cover each item's demand at least cost, without overdrawing
- * limited stock. A revised simplex with a dense inverse: primal steps after patterns join or leave, dual steps after the
- * demand changes.
+ * limited stock.
  *
  * <p>Rows: one for each item wanted (≥), one for each limited stock (≤), and to branch on, one for the least bars of each
  * stock (≥). Columns: one slack for each row, one stand-in for each item at a cost no plan would pay, exchanges of a
  * piece for a longer one, then the patterns. Costs are in units of the dearest bar.
  *
- * @source Gilmore & Gomory (1961), Operations Research 9(6), 849–859; revised simplex: Chvátal, Linear Programming
- *     (1983); choice of the entering column: Forrest & Goldfarb (1992), Mathematical Programming 57, 341–374
+ * @source Gilmore & Gomory (1961), Operations Research 9(6), 849–859
  */
 final class Master {
     /** The cost of a piece from nowhere. */
-    static final double STAND_IN = 1000;
+    static final double STAND_IN = Simplex.BARRED;
 
     /** The same while patterns are generated and each piece can have a bar of its own, which costs at most one. */
     private static final double OWN_BAR = 2;
 
-    private static final double TINY = 1e-9;
-
     private final Order order;
-    private final Deadline deadline;
-    private final int items;
-    private final int[] itemRow;
-    private final int rows;
+    private final Rows rows;
     private final double standIn;
-    private final int[] limitRow;
-    private final int[] leastRow;
     private final double dearest;
-    private final List<Column> columns = new ArrayList<>();
-    private final Set<Pattern> known = new LinkedHashSet<>();
-    private final double[][] inverse;
-    private final int[] basis;
-    private final double[] level;
-    private final double[] price;
-    private final double[] nudge;
-    private final double[] plain;
-    private final double[] right;
-    private int steps;
-
-    private static final class Column {
-        final Pattern pattern;
-        final double cost;
-        final int[] row;
-        final double[] entry;
-        boolean barred;
-        boolean basic;
-        double weight = 1;
-
-        Column(Pattern pattern, double cost, int[] row, double[] entry) {
-            this.pattern = pattern;
-            this.cost = cost;
-            this.row = row;
-            this.entry = entry;
-        }
-
-        double cost() {
-            return barred ? cost + STAND_IN : cost;
-        }
-
-        double dot(double[] vector) {
-            double sum = 0;
-            for (int k = 0; k < row.length; k++) {
-                sum += entry[k] * vector[row[k]];
-            }
-            return sum;
-        }
-    }
+    private final Simplex simplex;
+    // The patterns known so far, and the column of the first of them; the others follow it.
+    private final List<Pattern> patterns = new ArrayList<>();
+    private final Set<Pattern> known = new HashSet<>();
+    private final int firstPattern;
 
     /**
      * A program to generate columns for. A piece may take the place of a longer one, which keeps prices in the order of
@@ -88,113 +44,52 @@ final class Master {
      * @source Valério de Carvalho (2005), INFORMS Journal on Computing 17(2), 175–182
      */
     static Master forPricing(Order order, int[] demand, int[] left, Deadline deadline) {
-        Master master = new Master(order, demand, false, deadline);
-        master.addExchanges();
+        Rows rows = new Rows(order, demand, false);
+        Master master = new Master(order, rows, order.isBuyable() ? OWN_BAR : STAND_IN, deadline);
         master.setRight(demand, left, new int[left.length]);
-        master.refresh();
         return master;
     }
 
     /** A program to branch on: the bars of each stock can be held between a least and a most. */
     static Master forBranching(Order order, Deadline deadline) {
-        return new Master(order, order.demand(), true, deadline);
+        return new Master(order, new Rows(order, order.demand(), true), STAND_IN, deadline);
     }
 
-    private Master(Order order, int[] demand, boolean counted, Deadline deadline) {
+    private Master(Order order, Rows rows, double standIn, Deadline deadline) {
         this.order = order;
-        this.deadline = deadline;
-        itemRow = new int[demand.length];
-        int wanted = 0;
-        for (int i = 0; i < demand.length; i++) {
-            itemRow[i] = demand[i] > 0 ? wanted++ : -1;
-        }
-        items = wanted;
-        standIn = !counted && order.isBuyable() ? OWN_BAR : STAND_IN;
-        limitRow = new int[order.stocks()];
-        int row = items;
-        for (int s = 0; s < limitRow.length; s++) {
-            limitRow[s] = counted || order.isLimited(s) ? row++ : -1;
-        }
-        leastRow = new int[order.stocks()];
-        for (int s = 0; s < leastRow.length; s++) {
-            leastRow[s] = counted ? row++ : -1;
-        }
-        rows = row;
+        this.rows = rows;
+        this.standIn = standIn;
         dearest = order.dearest();
-        inverse = new double[rows][rows];
-        basis = new int[rows];
-        level = new double[rows];
-        price = new double[rows];
-        nudge = new double[rows];
-        plain = new double[rows];
-        right = new double[rows];
-        // A fixed seed: the nudges only break ties, and break them the same way each time.
-        Random random = new Random(20240229);
-        for (int r = 0; r < rows; r++) {
-            nudge[r] = 1e-6 * (1 + random.nextDouble());
+        simplex = new Simplex(rows.count(), deadline);
+        int[] start = new int[rows.count()];
+        for (int r = 0; r < rows.count(); r++) {
+            start[r] = unit(0, r, rows.isCover(r) ? -1 : 1);
         }
-        addSlacksAndStandIns();
+        for (int r = 0; r < rows.items(); r++) {
+            start[r] = unit(standIn, r, 1);
+        }
+        if (!rows.areCounted()) {
+            rows.exchanges().forEach(e -> simplex.add(new Column(0, e, new double[] {-1, 1})));
+        }
+        firstPattern = simplex.columns();
+        simplex.start(start);
     }
 
-    private void addExchanges() {
-        int[] before = new int[order.overlap().length];
-        Arrays.fill(before, -1);
-        for (int i = 0; i < itemRow.length; i++) {
-            if (itemRow[i] >= 0) {
-                int longer = before[order.family()[i]];
-                if (longer >= 0) {
-                    columns.add(new Column(null, 0, new int[] {longer, itemRow[i]}, new double[] {-1, 1}));
-                }
-                before[order.family()[i]] = itemRow[i];
-            }
-        }
-    }
-
-    private void addSlacksAndStandIns() {
-        for (int r = 0; r < rows; r++) {
-            columns.add(new Column(null, 0, new int[] {r}, new double[] {isCover(r) ? -1 : 1}));
-        }
-        for (int i = 0; i < items; i++) {
-            columns.add(new Column(null, standIn, new int[] {i}, new double[] {1}));
-        }
-        for (int r = 0; r < rows; r++) {
-            inverse[r][r] = r >= items && isCover(r) ? -1 : 1;
-            basis[r] = r < items ? rows + r : r;
-            columns.get(basis[r]).basic = true;
-        }
-    }
-
-    /** Whether a row asks for something rather than limits it. */
-    private boolean isCover(int r) {
-        return r < items || leastRow[0] >= 0 && r >= leastRow[0];
+    private int unit(double cost, int row, double entry) {
+        return simplex.add(new Column(cost, new int[] {row}, new double[] {entry}));
     }
 
     /** The patterns known so far, in the order they came. */
-    Set<Pattern> patterns() {
-        return Collections.unmodifiableSet(known);
+    List<Pattern> patterns() {
+        return Collections.unmodifiableList(patterns);
     }
 
     boolean add(Pattern pattern) {
         if (!known.add(pattern)) {
             return false;
         }
-        int n = pattern.item.length;
-        int limit = limitRow[pattern.stock];
-        int least = leastRow[pattern.stock];
-        int[] row = new int[n + (limit < 0 ? 0 : 1) + (least < 0 ? 0 : 1)];
-        double[] entry = new double[row.length];
-        Arrays.fill(entry, 1);
-        for (int k = 0; k < n; k++) {
-            row[k] = itemRow[pattern.item[k]];
-            entry[k] = pattern.count[k];
-        }
-        if (limit >= 0) {
-            row[n] = limit;
-        }
-        if (least >= 0) {
-            row[n + 1] = least;
-        }
-        columns.add(new Column(pattern, order.cost()[pattern.stock] / dearest, row, entry));
+        patterns.add(pattern);
+        simplex.add(rows.column(pattern, order.cost()[pattern.stock] / dearest));
         return true;
     }
 
@@ -202,17 +97,17 @@ final class Master {
     boolean isWanted(Pattern pattern) {
         double worth = limitPrice(pattern.stock);
         for (int k = 0; k < pattern.item.length; k++) {
-            worth += pattern.count[k] * price[itemRow[pattern.item[k]]];
+            worth += pattern.count[k] * simplex.price(rows.ofItem(pattern.item[k]));
         }
         return worth > order.cost()[pattern.stock] / dearest + 1e-8;
     }
 
     /** Bars all patterns but those allowed; barred ones in use are driven out by {@link #optimise}. */
     void setAllowed(Predicate<Pattern> allowed) {
-        for (Column c : columns) {
-            c.barred = c.pattern != null && !allowed.test(c.pattern);
+        for (int k = 0; k < patterns.size(); k++) {
+            simplex.column(firstPattern + k).barred = !allowed.test(patterns.get(k));
         }
-        findPrices();
+        simplex.findPrices();
     }
 
     /** Lets all known patterns be used again. */
@@ -222,45 +117,47 @@ final class Master {
 
     /** Changes what is to be covered and what may be drawn; call {@link #repair} next. */
     void setRight(int[] demand, int[] left, int[] least) {
-        for (int i = 0; i < demand.length; i++) {
-            int r = itemRow[i];
-            if (r >= 0) {
-                plain[r] = Math.max(0, demand[i]);
-                right[r] = demand[i] > 0 ? demand[i] + nudge[r] : -nudge[r];
-            }
-        }
-        for (int s = 0; s < limitRow.length; s++) {
-            if (limitRow[s] >= 0) {
-                plain[limitRow[s]] = left[s];
-                right[limitRow[s]] = left[s] + nudge[limitRow[s]];
-            }
-            if (leastRow[s] >= 0) {
-                plain[leastRow[s]] = least[s];
-                right[leastRow[s]] = least[s] - nudge[leastRow[s]];
-            }
-        }
-        findLevels();
+        rows.setRight(demand, left, least);
+        simplex.setRight(rows.nudged());
+    }
+
+    /** Solves the program for a demand, some patterns allowed, from where the last one asked for was left. */
+    void ask(int[] demand, int[] left, Predicate<Pattern> allowed) {
+        setRight(demand, left, new int[left.length]);
+        repair();
+        setAllowed(allowed);
+        optimise();
+    }
+
+    /** Primal steps until no known pattern helps. */
+    void optimise() {
+        simplex.optimise();
+    }
+
+    /** Dual steps until no level is negative; true unless no cover exists. */
+    boolean repair() {
+        return simplex.repair();
     }
 
     /** What one more piece of each item costs in the present basis; nothing where none is wanted. */
     double[] prices() {
-        double[] prices = new double[itemRow.length];
+        double[] prices = new double[order.count()];
         for (int i = 0; i < prices.length; i++) {
-            prices[i] = itemRow[i] < 0 ? 0 : Math.max(0, price[itemRow[i]]);
+            prices[i] = rows.ofItem(i) < 0 ? 0 : Math.max(0, simplex.price(rows.ofItem(i)));
         }
         return prices;
     }
 
     /** What one more bar of a limited stock costs: nothing or less. */
     double limitPrice(int stock) {
-        return limitRow[stock] < 0 ? 0 : Math.min(0, price[limitRow[stock]]);
+        return rows.ofLimit(stock) < 0 ? 0 : Math.min(0, simplex.price(rows.ofLimit(stock)));
     }
 
     /** The cost of the present basis in cost steps of the order, stand-ins included, nudges left out. */
     double cost() {
         double cost = 0;
-        for (int r = 0; r < rows; r++) {
-            cost += price[r] * plain[r];
+        for (int r = 0; r < rows.count(); r++) {
+            cost += simplex.price(r) * rows.plain(r);
         }
         return cost * dearest;
     }
@@ -274,269 +171,53 @@ final class Master {
     double safeBound() {
         double[] sound = soundPrices();
         double shrink = 1;
-        double[] excess = new double[limitRow.length];
-        for (Column c : columns) {
-            if (c.pattern != null && !c.barred) {
+        double[] excess = new double[order.stocks()];
+        for (int k = 0; k < patterns.size(); k++) {
+            Column c = simplex.column(firstPattern + k);
+            if (!c.barred) {
                 double worth = c.dot(sound);
                 if (c.cost > 0) {
                     shrink = Math.max(shrink, worth / c.cost);
                 } else {
-                    excess[c.pattern.stock] = Math.max(excess[c.pattern.stock], worth);
+                    int s = patterns.get(k).stock;
+                    excess[s] = Math.max(excess[s], worth);
                 }
             }
         }
         double bound = 0;
-        for (int r = 0; r < rows; r++) {
-            bound += sound[r] * Math.max(0, plain[r]);
+        for (int r = 0; r < sound.length; r++) {
+            bound += sound[r] * Math.max(0, rows.plain(r));
         }
         for (int s = 0; s < excess.length; s++) {
-            bound -= excess[s] > 0 ? excess[s] * plain[limitRow[s]] : 0;
+            bound -= excess[s] > 0 ? excess[s] * rows.plain(rows.ofLimit(s)) : 0;
         }
         return bound / shrink * dearest - 1e-9 * Math.abs(bound) - 1e-9;
     }
 
     private double[] soundPrices() {
-        double[] sound = new double[rows];
-        for (int r = 0; r < rows; r++) {
-            sound[r] = isCover(r) ? Math.max(0, price[r]) : Math.min(0, price[r]);
+        double[] sound = new double[rows.count()];
+        for (int r = 0; r < sound.length; r++) {
+            sound[r] = rows.isCover(r) ? Math.max(0, simplex.price(r)) : Math.min(0, simplex.price(r));
         }
         return sound;
     }
 
     /** True while pieces still come from nowhere or barred patterns are in use. */
     boolean isPretence() {
-        for (int r = 0; r < rows; r++) {
-            if (columns.get(basis[r]).cost() >= standIn && level[r] > 1e-4) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, rows.count())
+                .anyMatch(r -> simplex.level(r) > 1e-4
+                        && simplex.column(simplex.basic(r)).cost() >= standIn);
     }
 
     /** The patterns in use, and how many bars of each, a fraction as a rule; exchanges are left out. */
     Map<Pattern, Double> uses() {
         Map<Pattern, Double> uses = new LinkedHashMap<>();
-        for (int r = 0; r < rows; r++) {
-            Column c = columns.get(basis[r]);
-            if (c.pattern != null && !c.barred && level[r] > 1e-4) {
-                uses.put(c.pattern, level[r]);
+        for (int r = 0; r < rows.count(); r++) {
+            int j = simplex.basic(r);
+            if (j >= firstPattern && !simplex.column(j).barred && simplex.level(r) > 1e-4) {
+                uses.put(patterns.get(j - firstPattern), simplex.level(r));
             }
         }
         return uses;
-    }
-
-    /** Primal steps until no known pattern helps. */
-    void optimise() {
-        // A new reference frame each time: weights only grow within one.
-        columns.forEach(c -> c.weight = 1);
-        while (!deadline.passed()) {
-            int entering = cheapestColumn();
-            if (entering < 0 || !enter(entering)) {
-                return;
-            }
-        }
-    }
-
-    /** The column that promises most for its length in the reference frame. */
-    private int cheapestColumn() {
-        int best = -1;
-        double most = 0;
-        for (int j = 0; j < columns.size(); j++) {
-            Column c = columns.get(j);
-            if (!c.basic && !c.barred) {
-                double reduced = c.cost - c.dot(price);
-                if (reduced < -1e-8 && reduced * reduced > most * c.weight) {
-                    most = reduced * reduced / c.weight;
-                    best = j;
-                }
-            }
-        }
-        return best;
-    }
-
-    private void reweigh(int r, int j, double pivot) {
-        double weight = columns.get(j).weight;
-        for (Column c : columns) {
-            if (!c.basic && !c.barred) {
-                double ratio = c.dot(inverse[r]) / pivot;
-                c.weight = Math.max(c.weight, ratio * ratio * weight);
-            }
-        }
-        columns.get(basis[r]).weight = Math.max(1, weight / (pivot * pivot));
-    }
-
-    private boolean enter(int j) {
-        double[] direction = direction(columns.get(j));
-        int leaving = -1;
-        double step = Double.POSITIVE_INFINITY;
-        for (int r = 0; r < rows; r++) {
-            if (direction[r] > TINY) {
-                double ratio = Math.max(0, level[r]) / direction[r];
-                if (ratio < step - 1e-12 || ratio < step + 1e-12 && direction[r] > direction[leaving]) {
-                    step = ratio;
-                    leaving = r;
-                }
-            }
-        }
-        if (leaving >= 0) {
-            reweigh(leaving, j, direction[leaving]);
-            pivot(leaving, j, direction);
-        }
-        return leaving >= 0;
-    }
-
-    /** Dual steps until no level is negative; true unless no cover exists. */
-    boolean repair() {
-        while (!deadline.passed()) {
-            int leaving = -1;
-            double lowest = -1e-8;
-            for (int r = 0; r < rows; r++) {
-                if (level[r] < lowest) {
-                    lowest = level[r];
-                    leaving = r;
-                }
-            }
-            if (leaving < 0) {
-                return true;
-            }
-            int entering = dualEntering(inverse[leaving]);
-            if (entering < 0) {
-                return false;
-            }
-            pivot(leaving, entering, direction(columns.get(entering)));
-        }
-        return false;
-    }
-
-    private int dualEntering(double[] rho) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        double bestAlpha = 0;
-        for (int j = 0; j < columns.size(); j++) {
-            Column c = columns.get(j);
-            if (!c.basic && !c.barred) {
-                double alpha = -c.dot(rho);
-                if (alpha > 1e-7) {
-                    double ratio = Math.max(0, c.cost - c.dot(price)) / alpha;
-                    if (ratio < least - 1e-12 || ratio < least + 1e-12 && alpha > bestAlpha) {
-                        least = ratio;
-                        bestAlpha = alpha;
-                        best = j;
-                    }
-                }
-            }
-        }
-        return best;
-    }
-
-    private double[] direction(Column c) {
-        double[] direction = new double[rows];
-        for (int r = 0; r < rows; r++) {
-            direction[r] = c.dot(inverse[r]);
-        }
-        return direction;
-    }
-
-    private void pivot(int r, int j, double[] direction) {
-        Column in = columns.get(j);
-        double reduced = in.cost() - in.dot(price);
-        double[] pivotRow = inverse[r];
-        double scale = 1 / direction[r];
-        for (int k = 0; k < rows; k++) {
-            pivotRow[k] *= scale;
-            price[k] += reduced * pivotRow[k];
-        }
-        level[r] *= scale;
-        for (int q = 0; q < rows; q++) {
-            double factor = direction[q];
-            if (q != r && factor != 0) {
-                subtract(inverse[q], pivotRow, factor);
-                level[q] -= factor * level[r];
-            }
-        }
-        columns.get(basis[r]).basic = false;
-        in.basic = true;
-        basis[r] = j;
-        if (++steps % 100 == 0) {
-            refresh();
-        }
-    }
-
-    private static void subtract(double[] from, double[] row, double factor) {
-        for (int k = 0; k < row.length; k++) {
-            from[k] -= factor * row[k];
-        }
-    }
-
-    /** Recomputes levels and prices, and the inverse when it has drifted. */
-    private void refresh() {
-        if (drift() > 1e-7) {
-            invert();
-        }
-        findLevels();
-        findPrices();
-    }
-
-    /** How far the basis times its levels misses the right side. */
-    private double drift() {
-        findLevels();
-        double[] miss = right.clone();
-        for (int r = 0; r < rows; r++) {
-            Column c = columns.get(basis[r]);
-            for (int k = 0; k < c.row.length; k++) {
-                miss[c.row[k]] -= c.entry[k] * level[r];
-            }
-        }
-        return Arrays.stream(miss).map(Math::abs).max().orElse(0);
-    }
-
-    private void findLevels() {
-        for (int r = 0; r < rows; r++) {
-            double sum = 0;
-            for (int k = 0; k < rows; k++) {
-                sum += inverse[r][k] * right[k];
-            }
-            level[r] = sum;
-        }
-    }
-
-    private void findPrices() {
-        Arrays.fill(price, 0);
-        for (int r = 0; r < rows; r++) {
-            double cost = columns.get(basis[r]).cost();
-            if (cost != 0) {
-                subtract(price, inverse[r], -cost);
-            }
-        }
-    }
-
-    /** The inverse afresh, by entering the basic columns one by one into a unit basis, largest pivot first. */
-    private void invert() {
-        int[] wanted = basis.clone();
-        for (int r = 0; r < rows; r++) {
-            Arrays.fill(inverse[r], 0);
-            inverse[r][r] = 1;
-        }
-        boolean[] taken = new boolean[rows];
-        for (int j : wanted) {
-            double[] direction = direction(columns.get(j));
-            int at = -1;
-            for (int r = 0; r < rows; r++) {
-                if (!taken[r] && (at < 0 || Math.abs(direction[r]) > Math.abs(direction[at]))) {
-                    at = r;
-                }
-            }
-            taken[at] = true;
-            basis[at] = j;
-            double scale = 1 / direction[at];
-            for (int k = 0; k < rows; k++) {
-                inverse[at][k] *= scale;
-            }
-            for (int q = 0; q < rows; q++) {
-                if (q != at && direction[q] != 0) {
-                    subtract(inverse[q], inverse[at], direction[q]);
-                }
-            }
-        }
     }
 }

@@ -29,8 +29,6 @@ final class Pricer {
      */
     record Found(List<Pattern> patterns, boolean complete, long[] most) {}
 
-    private record Chunk(int item, int copies, int size, long value) {}
-
     private record Find(int node, int stock, long value) {}
 
     Pricer(Order order) {
@@ -51,38 +49,16 @@ final class Pricer {
         return new Run(value, demand, threshold, width).search(wanted);
     }
 
-    /** Undominated ways to fill a bar, by load; worth grows with load. */
-    private static final class States {
-        int[] load = new int[64];
-        long[] worth = new long[64];
-        int[] node = new int[64];
-        int length;
-
-        void push(int l, long w, int n) {
-            if (length == load.length) {
-                load = Arrays.copyOf(load, 2 * length);
-                worth = Arrays.copyOf(worth, 2 * length);
-                node = Arrays.copyOf(node, 2 * length);
-            }
-            load[length] = l;
-            worth[length] = w;
-            node[length++] = n;
-        }
-    }
-
     private final class Run {
         private final long[] threshold;
         private final int width;
-        private final List<Chunk> chunks = new ArrayList<>();
+        private final List<Chunk> chunks;
         private final List<Find> finds = new ArrayList<>();
         private final long[] most;
         // After chunk k: best worth per length and least length among the chunks still to come.
         private double[] rate;
         private int[] least;
-        // The pieces behind each state: its last chunk and the state before.
-        private int[] nodeChunk = new int[256];
-        private int[] nodeBefore = new int[256];
-        private int nodes = 1;
+        private final Trail trail = new Trail();
         private boolean complete = true;
         private States spare = new States();
         private Find best;
@@ -91,35 +67,8 @@ final class Pricer {
             this.threshold = threshold;
             this.width = width;
             most = threshold.clone();
-            for (int i : sequence(value, demand)) {
-                int copies = Math.min(demand[i], largest / order.size()[i]);
-                for (int n = 1; copies > 0; n = Math.min(2 * n, copies)) {
-                    chunks.add(new Chunk(i, n, n * order.size()[i], n * value[i]));
-                    copies -= n;
-                }
-            }
+            chunks = Chunk.of(order, value, demand, largest);
             measureRest();
-        }
-
-        private int[] sequence(long[] value, int[] demand) {
-            double[] familyRate = new double[order.overlap().length];
-            List<Integer> items = new ArrayList<>();
-            for (int i = 0; i < value.length; i++) {
-                if (value[i] > 0 && demand[i] > 0) {
-                    items.add(i);
-                    int f = order.family()[i];
-                    familyRate[f] = Math.max(familyRate[f], rate(value, i));
-                }
-            }
-            items.sort(Comparator.comparingDouble((Integer i) -> -familyRate[order.family()[i]])
-                    .thenComparingInt(i -> order.family()[i])
-                    .thenComparingDouble(i -> -rate(value, i))
-                    .thenComparingInt(i -> i));
-            return items.stream().mapToInt(i -> i).toArray();
-        }
-
-        private double rate(long[] value, int i) {
-            return (double) value[i] / order.size()[i];
         }
 
         private void measureRest() {
@@ -146,32 +95,20 @@ final class Pricer {
                 }
                 states = order.overlap()[family] == 0
                         ? addChunks(states, k, end)
-                        : joined(states, addChunks(opened(states, family), k, end), end);
+                        : joined(states, addChunks(states.heavier(order.overlap()[family]), k, end), end);
                 k = end;
             }
             return new Found(best(wanted), complete, most);
         }
 
-        private States opened(States states, int family) {
-            States opened = new States();
-            for (int s = 0; s < states.length; s++) {
-                opened.push(states.load[s] + order.overlap()[family], states.worth[s], states.node[s]);
-            }
-            return opened;
-        }
-
         private States addChunks(States states, int from, int to) {
             States now = states;
-            for (int k = from; k < to && isOpen(now); k++) {
+            for (int k = from; k < to && now.length > 0; k++) {
                 States next = added(now, k);
                 spare = now == states ? new States() : now;
                 now = next;
             }
             return now;
-        }
-
-        private boolean isOpen(States states) {
-            return states.length > 0;
         }
 
         private States added(States states, int k) {
@@ -225,7 +162,7 @@ final class Pricer {
             boolean alive = isAlive(load, worth, k + 1);
             boolean found = isFind(load, worth);
             if (alive || found) {
-                int node = node(states.node[b], k);
+                int node = trail.add(states.node[b], k);
                 if (alive) {
                     out.push(load, worth, node);
                 }
@@ -270,16 +207,6 @@ final class Pricer {
             return (double) (worth - threshold[s]);
         }
 
-        private int node(int before, int chunk) {
-            if (nodes == nodeChunk.length) {
-                nodeChunk = Arrays.copyOf(nodeChunk, 2 * nodes);
-                nodeBefore = Arrays.copyOf(nodeBefore, 2 * nodes);
-            }
-            nodeChunk[nodes] = chunk;
-            nodeBefore[nodes] = before;
-            return nodes++;
-        }
-
         private States joined(States one, States other, int rest) {
             States out = new States();
             long top = -1;
@@ -321,9 +248,7 @@ final class Pricer {
             int kept = 0;
             for (int s = 0; s < states.length; s++) {
                 if (promise[s] > cut || promise[s] == cut && kept < width) {
-                    states.load[kept] = states.load[s];
-                    states.worth[kept] = states.worth[s];
-                    states.node[kept++] = states.node[s];
+                    states.move(s, kept++);
                 } else {
                     noteLoss(states.load[s], states.worth[s], rest);
                 }
@@ -341,12 +266,7 @@ final class Pricer {
         }
 
         private Pattern pattern(Find find) {
-            int[] counts = new int[order.count()];
-            for (int n = find.node(); n != 0; n = nodeBefore[n]) {
-                Chunk chunk = chunks.get(nodeChunk[n]);
-                counts[chunk.item()] += chunk.copies();
-            }
-            return Pattern.of(find.stock(), counts);
+            return Pattern.of(find.stock(), trail.counts(find.node(), chunks, order.count()));
         }
     }
 }

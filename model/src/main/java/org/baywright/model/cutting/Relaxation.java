@@ -3,7 +3,6 @@ package org.baywright.model.cutting;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Column generation: the linear program over all patterns, of which only those worth having are ever made. Its bound is
@@ -24,7 +23,6 @@ final class Relaxation {
     // Rounds without a twentieth of the gap closed before the program is left as it is.
     private static final int PATIENCE = 60;
     private static final double MOST_SLACK_LOST = 0.1;
-    private static final int MOST_HANDED_DOWN = 5000;
 
     private final Order order;
     private final int[] demand;
@@ -35,8 +33,11 @@ final class Relaxation {
     private Prices centre;
     private final long budget;
     private double bound = Double.NEGATIVE_INFINITY;
+    // Kept, since the program goes on to be asked for less.
+    private List<Use> uses = List.of();
 
-    private Relaxation(Order order, int[] demand, int[] left, long budget, Prices centre, Deadline deadline) {
+    private Relaxation(
+            Order order, int[] demand, int[] left, long budget, Prices centre, Master master, Deadline deadline) {
         this.order = order;
         this.budget = budget;
         this.demand = demand;
@@ -44,7 +45,7 @@ final class Relaxation {
         this.centre = centre;
         this.deadline = deadline;
         scale = centre.scale();
-        master = Master.forPricing(order, demand, left, deadline);
+        this.master = master;
         raiseBound(centre);
     }
 
@@ -53,21 +54,23 @@ final class Relaxation {
         long pieces = Arrays.stream(order.demand()).asLongStream().sum();
         double scale = 0x1p60 / (Master.STAND_IN * (pieces + 1));
         Prices prices = Prices.byLength(order, scale);
-        Relaxation whole = new Relaxation(order, order.demand(), order.limit(), Long.MAX_VALUE, prices, deadline);
+        Master master = Master.forPricing(order, order.demand(), order.limit(), deadline);
+        Relaxation whole =
+                new Relaxation(order, order.demand(), order.limit(), Long.MAX_VALUE, prices, master, deadline);
         start.forEach(whole.master::add);
         return whole;
     }
 
     /**
-     * The program of what is left after some bars are cut and may still be spent; it starts from this one's patterns and
-     * prices.
+     * The program of what is left after some bars are cut and may still be spent. It is the same program asked for less,
+     * so it starts from where that was left.
      */
-    Relaxation rest(int[] demandLeft, int[] stockLeft, long budgetLeft, List<Use> uses) {
-        Relaxation rest = new Relaxation(order, demandLeft, stockLeft, budgetLeft, centre, deadline);
-        Stream.concat(uses.stream().map(Use::pattern), master.patterns().stream())
+    Relaxation rest(int[] demandLeft, int[] stockLeft, long budgetLeft) {
+        Relaxation rest = new Relaxation(order, demandLeft, stockLeft, budgetLeft, centre, master, deadline);
+        uses.stream()
+                .map(Use::pattern)
                 .filter(p -> p.timesWithin(demandLeft) > 0 && rest.affords(p))
-                .limit(MOST_HANDED_DOWN)
-                .forEach(rest.master::add);
+                .forEach(master::add);
         return rest;
     }
 
@@ -95,9 +98,9 @@ final class Relaxation {
         return centre;
     }
 
-    /** The bars of the program's answer, exchanges carried out. */
+    /** The bars of the program's answer, exchanges carried out; none before it is solved. */
     List<Use> uses() {
-        return Use.exchanged(order, demand, master.uses());
+        return uses;
     }
 
     /**
@@ -112,7 +115,7 @@ final class Relaxation {
         int missed = 0;
         int rounds = 0;
         double gap = Double.POSITIVE_INFINITY;
-        master.optimise();
+        master.ask(demand, left, p -> p.timesWithin(demand) > 0 && affords(p));
         while (!deadline.passed() && !isSettled() && ++rounds <= PATIENCE) {
             double pull = Math.max(0, 1 - (1 - PULL) * (1 + missed));
             Prices now = Prices.of(master, order, scale).towards(centre, pull);
@@ -133,6 +136,7 @@ final class Relaxation {
                 rounds = 0;
             }
         }
+        uses = Use.exchanged(order, demand, master.uses());
         return Math.ceil(bound) <= budget;
     }
 

@@ -119,7 +119,11 @@ public final class EnvelopeKeys {
                     Key.of("wall", "front, rear, left or right, seen from frame 1")
                             .must(),
                     Key.of("leanTo", "left or right: in a wall of the lean-to on that side"),
-                    Key.count("bay", 1, 200, "bay of a side wall; not for front and rear"),
+                    Key.count(
+                            "bay",
+                            1,
+                            200,
+                            "bay of a side wall; in an end wall of a lean-to any bay of it, to tell two on one side"),
                     Key.mm("width", 200, 30_000, "clear; by the type when left out"),
                     Key.mm("height", 200, 20_000, "clear; by the type when left out"),
                     Key.mm("sill", 0, 10_000, "above the floor; 900 for a window, else 0, when left out"),
@@ -127,7 +131,7 @@ public final class EnvelopeKeys {
                             "offset",
                             0,
                             60_000,
-                            "from the bay's lower frame, or the left side; centred when left out")));
+                            "from the bay's lower frame line, or the end wall's left line; centred when left out")));
 
     /** {@code liftingBeam}. */
     public static final KeyGroup LIFTING_BEAM = new KeyGroup(

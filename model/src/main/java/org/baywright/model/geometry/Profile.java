@@ -62,6 +62,17 @@ public record Profile(
         return extent(outline, false);
     }
 
+    /** The middle of its extents, which is not its centroid when one side is heavier. */
+    public Vec2 middle() {
+        return new Vec2(middle(true), middle(false));
+    }
+
+    private double middle(boolean alongDepth) {
+        var values =
+                outline.stream().mapToDouble(p -> alongDepth ? p.x() : p.y()).summaryStatistics();
+        return (values.getMin() + values.getMax()) / 2;
+    }
+
     private static double extent(List<Vec2> points, boolean alongDepth) {
         List<Double> values = new ArrayList<>();
         points.forEach(p -> values.add(alongDepth ? p.x() : p.y()));

@@ -34,7 +34,7 @@ public final class Assemblies {
             PartKind.CAP_PLATE, COLUMNS,
             PartKind.KNEE_PLATE, RAFTERS,
             PartKind.APEX_PLATE, RAFTERS,
-            PartKind.LEAN_TO_PLATE, RAFTERS,
+            PartKind.LEAN_TO_PLATE, EnumSet.of(PartKind.LEAN_TO_RAFTER),
             PartKind.PURLIN_CLEAT, RAFTERS,
             PartKind.GIRT_CLEAT, WALL,
             PartKind.BRACE_CLEAT,

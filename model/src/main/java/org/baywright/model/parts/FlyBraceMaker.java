@@ -1,6 +1,8 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
@@ -8,14 +10,19 @@ import org.baywright.model.definition.Bracing;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Plates;
 import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RowStand;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
+import org.baywright.model.setout.WallPosts;
 
 /**
  * The fly braces of one slope: from a purlin down to the inner flange of the rafter, at 45° where the bay is long
@@ -65,6 +72,7 @@ record FlyBraceMaker(RowBays bays) {
         int[] free = IntStream.range(0, rows().at().size())
                 .filter(row -> rows().at().get(row) > low && rows().at().get(row) < high)
                 .filter(row -> isFree(rows().at().get(row), frame))
+                .filter(row -> passesUprights(rows().at().get(row), frame))
                 .toArray();
         int every = bracing().flyBraceEvery();
         return IntStream.range(0, free.length)
@@ -106,6 +114,32 @@ record FlyBraceMaker(RowBays bays) {
                 Math.max(0, low + (rafter.depth() - 2 * depth) * lean) - BODY,
                 low + rafter.depth() * lean + BODY,
                 BODY);
+    }
+
+    /** Uprights of an end wall stand inside it under the rafter, where a fly brace would come down. */
+    private boolean passesUprights(double at, int frame) {
+        double rafter = rows().slope().line().rafter(bays.definition(), frame).depth();
+        double head = rows().place(at, 0, rows().sheetPlane()).x();
+        double foot = rows().place(at, 0, -rafter).x();
+        double room = bays.definition().envelope().walls().mullions().member().width() / 2 + BODY;
+        return uprights(frame).noneMatch(u -> u > Math.min(head, foot) - room && u < Math.max(head, foot) + room);
+    }
+
+    /** Where the uprights of the end walls at a frame stand across the span. */
+    private DoubleStream uprights(int frame) {
+        if (!bays.isEnd(frame)) {
+            return DoubleStream.empty();
+        }
+        Wall wall = frame == bays.first() ? Wall.FRONT : Wall.REAR;
+        List<WallFace> faces = WallFace.of(bays.definition(), bays.setOut());
+        List<OpeningPlace> openings = OpeningPlace.of(bays.definition(), faces);
+        ColumnLine line = rows().slope().line();
+        return WallCover.of(bays.definition(), bays.setOut(), faces).stream()
+                .filter(c -> c.face().wall() == wall)
+                .filter(c -> c.face().leanTo().equals(line.leanTo() ? Optional.of(line) : Optional.empty()))
+                .flatMap(c -> WallPosts.of(bays.definition(), c, openings).posts().stream()
+                        .map(p -> c.face().toWorld(p.u(), 0, 0).x()))
+                .mapToDouble(x -> x);
     }
 
     private double out(double drop, int frame) {

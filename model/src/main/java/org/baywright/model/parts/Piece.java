@@ -1,11 +1,13 @@
 package org.baywright.model.parts;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 
@@ -30,13 +32,35 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Li
         if (!kind.isMember() || !turnable) {
             return this;
         }
-        Piece halfTurn = turned(HALF_TURN);
-        return Stream.of(this, halfTurn, turned(END_FOR_END), halfTurn.turned(END_FOR_END))
-                .min(Comparator.comparingLong((Piece p) -> steps(Math.abs(p.solid.startSlope())))
+        return turns().min(Comparator.comparingLong((Piece p) -> steps(Math.abs(p.solid.startSlope())))
                         .thenComparingLong(p -> -steps(p.solid.startSlope()))
                         .thenComparingLong(p -> -steps(p.solid.endSlope())))
                 .orElseThrow()
                 .fromZero();
+    }
+
+    /** The piece as it is, and turned wherever its section fills the same place again. */
+    private Stream<Piece> turns() {
+        Piece halfTurn = turned(HALF_TURN);
+        List<Piece> turns = new ArrayList<>(List.of(this));
+        if (isAlike(-1, -1)) {
+            turns.add(halfTurn);
+        }
+        if (isAlike(-1, 1)) {
+            turns.add(turned(END_FOR_END));
+        }
+        if (isAlike(1, -1)) {
+            turns.add(halfTurn.turned(END_FOR_END));
+        }
+        return turns.stream();
+    }
+
+    /** Whether the section lies on itself when its depth and width change sign. */
+    private boolean isAlike(int depth, int width) {
+        List<Vec2> outline = solid.profile().outline();
+        return outline.stream()
+                .map(p -> new Vec2(depth * p.x(), width * p.y()))
+                .allMatch(p -> outline.stream().anyMatch(o -> o.distance(p) < Tolerance.COINCIDENT));
     }
 
     private static long steps(double slope) {

@@ -61,8 +61,8 @@ record PostMaker(WallBay bay) {
         for (Post post : bay.posts().posts()) {
             Placement foot = foot(post);
             boolean plated = isPlated(post);
-            double from = plated ? base(post).thickness() : 0;
-            pieces.add(upright(post, foot.then(Placement.of(new Vec3(from, 0, 0), Vec3.ACROSS, Vec3.UP))));
+            double from = plated ? base(post).thickness() : onColumnPlate(post);
+            pieces.add(upright(post, foot.then(Placement.of(centred(from), Vec3.ACROSS, Vec3.UP))));
             if (plated) {
                 pieces.add(plate(foot, base(post)));
             }
@@ -71,6 +71,12 @@ record PostMaker(WallBay bay) {
             }
         }
         return pieces;
+    }
+
+    /** Where an upright's centroid stands over its foot so that the middle of its section does. */
+    private Vec3 centred(double from) {
+        Vec2 middle = member().profile().turned().middle();
+        return new Vec3(from, middle.y(), -middle.x());
     }
 
     List<Vec3> anchors() {
@@ -94,7 +100,16 @@ record PostMaker(WallBay bay) {
         return before.findAny().isEmpty() && columns().allMatch(c -> Math.abs(c[0] - post.u()) > half + c[1] / 2);
     }
 
-    /** Middle of each column of the bay along the wall, and the width of its base plate there. */
+    /** From the floor up to the base plate of the column beside an upright, when it stands on that. */
+    private double onColumnPlate(Post post) {
+        return columns()
+                .filter(c -> Math.abs(c[0] - post.u()) < (c[1] + member().width()) / 2)
+                .mapToDouble(c -> grout() + c[2])
+                .max()
+                .orElse(0);
+    }
+
+    /** Middle of each column of the bay along the wall, the width of its base plate there, and its thickness. */
     private Stream<double[]> columns() {
         double from = bay.cover().bay().from();
         double to = bay.cover().bay().to();
@@ -118,7 +133,7 @@ record PostMaker(WallBay bay) {
                         : bay.definition().plates().base(),
                 column,
                 bay.definition().anchor());
-        return new double[] {u + (inside ? into : -into) * column.depth() / 2, design.width()};
+        return new double[] {u + (inside ? into : -into) * column.depth() / 2, design.width(), design.thickness()};
     }
 
     private double[] sideColumn(int frame) {
@@ -132,7 +147,7 @@ record PostMaker(WallBay bay) {
                 bay.definition().anchor());
         double middle = bay.setOut().middle(frame, column.width());
         double u = (middle - bay.face().axes().origin().y()) * bay.u().y();
-        return new double[] {u, design.depth()};
+        return new double[] {u, design.depth(), design.thickness()};
     }
 
     /** On the slab or its grout, the outside face on the string line. */

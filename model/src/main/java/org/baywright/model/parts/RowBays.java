@@ -22,7 +22,7 @@ record RowBays(Definition definition, SetOut setOut, RoofRows rows) {
     private static final double LEAST_LAP = 600;
 
     /** From the end of a length to its last bolts. Common practice, no source. */
-    private static final double TO_BOLTS = 50;
+    static final double TO_BOLTS = 50;
 
     /** Half of what is left between two lengths that butt on a cleat. Common practice, no source. */
     private static final double HALF_GAP = 5;
@@ -69,9 +69,15 @@ record RowBays(Definition definition, SetOut setOut, RoofRows rows) {
      * @source a lap of 15 % of the bay: common practice; the longer bay counts
      */
     double halfLap(int frame) {
-        double longer = Math.max(bay(frame - 1), bay(frame));
-        double shorter = Math.min(bay(frame - 1), bay(frame));
-        double usual = definition.envelope().purlins().lapShare() * longer / 2;
+        return halfLap(definition, setOut, frame);
+    }
+
+    /** The same for girts, which lap as purlins do. */
+    static double halfLap(Definition definition, SetOut setOut, int frame) {
+        double before = setOut.frameLine(frame) - setOut.frameLine(frame - 1);
+        double after = setOut.frameLine(frame + 1) - setOut.frameLine(frame);
+        double shorter = Math.min(before, after);
+        double usual = definition.envelope().purlins().lapShare() * Math.max(before, after) / 2;
         return Math.min(Math.max(LEAST_LAP / 2, usual), shorter / 2 - TO_BOLTS);
     }
 

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.Member;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
 
@@ -30,7 +31,9 @@ record TrimMaker(WallBay bay) {
     }
 
     private Piece trim(PartKind kind, OpeningPlace opening, double height) {
-        Vec3 from = bay.face().toWorld(opening.left(), height, -member().depth() / 2);
+        // The width of its section counts down.
+        Vec2 middle = member().profile().middle();
+        Vec3 from = bay.face().toWorld(opening.left(), height + middle.y(), -member().depth() / 2 - middle.x());
         Placement at = Placement.of(from, bay.u(), bay.out());
         return new Piece(
                 kind,

@@ -25,8 +25,31 @@ import org.baywright.model.setout.WallPosts;
  * @param cover the bay
  * @param posts its uprights
  * @param openings its openings, from left to right
+ * @param covers every sheeted bay of the building
  */
-record WallBay(Definition definition, SetOut setOut, WallCover cover, WallPosts posts, List<OpeningPlace> openings) {
+record WallBay(
+        Definition definition,
+        SetOut setOut,
+        WallCover cover,
+        WallPosts posts,
+        List<OpeningPlace> openings,
+        List<WallCover> covers) {
+    private static final double AT_END = 1;
+
+    /** Whether its left or right end is that of the wall. */
+    boolean isAtCorner(boolean left) {
+        return left ? cover.bay().from() <= AT_END : cover.bay().to() >= face().length() - AT_END;
+    }
+
+    /** Whether the wall's sheets go on past its left or right end. */
+    boolean goesOn(boolean left) {
+        return covers.stream()
+                .filter(c -> c.face().equals(face()))
+                .anyMatch(c -> left
+                        ? c.bay().to() == cover.bay().from()
+                        : c.bay().from() == cover.bay().to());
+    }
+
     WallFace face() {
         return cover.face();
     }

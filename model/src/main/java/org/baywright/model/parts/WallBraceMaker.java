@@ -1,20 +1,25 @@
 package org.baywright.model.parts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.BracedBays;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.RowStand;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -100,7 +105,44 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         double x = line().x() + line().inward() * inside;
         double top = Math.min(line().eaveHeight(), line().roof().heightAt(x));
         double high = top - line().roof().plumb(rafter) - definition.plates().capThickness() - NODE_UNDER;
-        return new Panel(bay, y0, y1, NODE_LOW, high);
+        return clearOfEndGirts(new Panel(bay, y0, y1, NODE_LOW, high));
+    }
+
+    /** Flush girts of an end wall run up to the column where the cleats are: nodes go under or over such a row. */
+    private Panel clearOfEndGirts(Panel panel) {
+        RowStand stand = GirtRows.stand(definition);
+        Panel clear = panel;
+        for (double row : endRows(panel.bay)) {
+            double bottom = row - stand.reachDown() - CLEAR;
+            double top = row + Math.max(CleatPlate.THICKNESS, stand.reachUp()) + CLEAR;
+            double tall = cleatHeight(clear);
+            if (top > clear.low - EDGE && bottom < clear.low - EDGE + tall) {
+                clear = new Panel(panel.bay, panel.y0, panel.y1, top + EDGE, clear.high);
+            }
+            if (top > clear.high + EDGE - tall && bottom < clear.high + EDGE) {
+                clear = new Panel(panel.bay, panel.y0, panel.y1, clear.low, bottom - EDGE);
+            }
+        }
+        return clear;
+    }
+
+    /** The rows of flush girts in end walls that meet this wall at either frame of a bay, from the top down. */
+    private List<Double> endRows(int bay) {
+        if (!flush()) {
+            return List.of();
+        }
+        List<WallFace> faces = WallFace.of(definition, setOut);
+        return WallCover.of(definition, setOut, faces).stream()
+                .filter(c -> c.face().wall().isEnd() && endsAt(c.face(), bay))
+                .flatMap(c -> GirtRows.of(definition, setOut, c).at().stream())
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
+    private boolean endsAt(WallFace end, int bay) {
+        int first = end.leanTo().map(ColumnLine::firstFrame).orElse(1);
+        int last = end.leanTo().map(ColumnLine::lastFrame).orElse(setOut.frames());
+        return end.wall() == Wall.FRONT ? first == bay : last == bay + 1;
     }
 
     private Section section() {
@@ -165,6 +207,10 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
                 new Place(at, panel.bay, line().side()));
     }
 
+    private double cleatHeight(Panel panel) {
+        return PlateRoom.upTo5((stop(panel) + EDGE) * panel.sine() + 2 * EDGE);
+    }
+
     /** A plate in the plane of the wall on the side of a column. */
     private Piece cleat(Panel panel, int frame, int into, boolean upper) {
         double bolt = stop(panel) + EDGE;
@@ -172,7 +218,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         double out = bolt * panel.cosine() - face;
         double rise = bolt * panel.sine();
         double width = PlateRoom.upTo5(out + 2 * EDGE);
-        double height = PlateRoom.upTo5(rise + 2 * EDGE);
+        double height = cleatHeight(panel);
         double middle = frame == panel.bay ? panel.y0 : panel.y1;
         double y = middle + into * (face + width / 2);
         double node = upper ? panel.high : panel.low;

@@ -19,19 +19,28 @@ final class WallMaker {
     WallMaker(Definition definition, SetOut setOut) {
         List<WallFace> faces = WallFace.of(definition, setOut);
         List<OpeningPlace> openings = OpeningPlace.of(definition, faces);
-        for (WallCover cover : WallCover.of(definition, setOut, faces)) {
+        List<WallCover> covers = WallCover.of(definition, setOut, faces);
+        List<GirtMaker> girts = new ArrayList<>();
+        for (WallCover cover : covers) {
             WallPosts posts = WallPosts.of(definition, cover, openings);
             List<OpeningPlace> here = WallPosts.in(cover, openings);
-            WallBay bay = new WallBay(definition, setOut, cover, posts, here);
+            WallBay bay = new WallBay(definition, setOut, cover, posts, here, covers);
             PostMaker uprights = new PostMaker(bay);
             pieces.addAll(uprights.pieces());
             anchors.addAll(uprights.anchors());
             pieces.addAll(new TrimMaker(bay).pieces());
-            pieces.addAll(new GirtMaker(bay, GirtRows.of(definition, setOut, cover)).pieces());
+            girts.add(new GirtMaker(bay, GirtRows.of(definition, setOut, cover)));
         }
+        girts.forEach(g -> pieces.addAll(g.pieces(neighbours(g, girts))));
         faces.stream()
                 .filter(face -> !face.wall().isEnd())
                 .forEach(face -> pieces.addAll(new WallBraceMaker(definition, setOut, face, openings).pieces()));
+    }
+
+    private static List<GirtMaker> neighbours(GirtMaker girts, List<GirtMaker> all) {
+        return all.stream()
+                .filter(o -> o != girts && o.bay().face().equals(girts.bay().face()))
+                .toList();
     }
 
     List<Piece> pieces() {

@@ -2,6 +2,7 @@ package org.baywright.model.rules;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.Opening;
@@ -51,13 +52,7 @@ final class OpeningWallRule implements Rule {
 
     private static void bay(Asked asked, String key, Opening opening) {
         if (opening.wall().isEnd()) {
-            if (opening.bay().isPresent()) {
-                asked.error(
-                        "bay-in-end-wall",
-                        key + ".bay",
-                        "a " + word(opening.wall()) + " wall has no bays",
-                        "remove it; offset says where the opening is");
-            }
+            endWall(asked, key, opening);
             return;
         }
         List<Integer> bays = asked.walls().stream()
@@ -82,6 +77,38 @@ final class OpeningWallRule implements Rule {
                     "bay " + opening.bay().getAsInt() + " was read; the wall has " + there,
                     "write one of its bays");
         }
+    }
+
+    /** A bay in an end wall only tells one lean-to of a side from another. */
+    private static void endWall(Asked asked, String key, Opening opening) {
+        if (opening.bay().isPresent() && opening.leanTo().isEmpty()) {
+            asked.error(
+                    "bay-in-end-wall",
+                    key + ".bay",
+                    "a " + word(opening.wall()) + " wall has no bays",
+                    "remove it; offset says where the opening is");
+        } else if (opening.bay().isPresent() && asked.openings().stream().noneMatch(p -> p.opening() == opening)) {
+            asked.error(
+                    "no-such-bay",
+                    key + ".bay",
+                    "no lean-to on the " + word(opening.leanTo().get()) + " has bay "
+                            + opening.bay().getAsInt(),
+                    "write a bay that the lean-to spans");
+        } else if (opening.bay().isEmpty() && leanTos(asked, opening) > 1) {
+            asked.advice(
+                    "lean-to-not-named",
+                    key,
+                    "there are " + leanTos(asked, opening) + " lean-tos on the "
+                            + word(opening.leanTo().get()) + "; it is in the "
+                            + word(opening.wall()) + " wall of the narrowest",
+                    "add bay, any bay of the lean-to that is meant");
+        }
+    }
+
+    private static long leanTos(Asked asked, Opening opening) {
+        return asked.definition().leanTos().stream()
+                .filter(l -> opening.leanTo().equals(Optional.of(l.side())))
+                .count();
     }
 
     private static String word(Enum<?> choice) {

@@ -22,11 +22,21 @@ final class OpeningsApartRule implements Rule {
             asked.error(
                     "openings-overlap",
                     Asked.key(second),
-                    gap < 0
-                            ? "it runs " + Asked.mm(-gap) + " mm into opening " + first.number() + " of the same wall"
-                            : "it stands " + Asked.mm(gap) + " mm from opening " + first.number()
-                                    + "; a jamb for each takes " + Asked.mm(jambs),
+                    told(first, second, gap, jambs),
                     "change offset, bay or width");
         }
+    }
+
+    private static String told(OpeningPlace first, OpeningPlace second, double gap, double jambs) {
+        boolean over = first.head() <= second.sill() || second.head() <= first.sill();
+        if (gap < 0 && over) {
+            return "it stands above or below opening " + first.number()
+                    + " of the same wall; jambs run from the floor to"
+                    + " the roof, so that two openings stand beside each other only";
+        }
+        return gap < 0
+                ? "it runs " + Asked.mm(-gap) + " mm into opening " + first.number() + " of the same wall"
+                : "it stands " + Asked.mm(gap) + " mm from opening " + first.number() + "; a jamb for each takes "
+                        + Asked.mm(jambs);
     }
 }

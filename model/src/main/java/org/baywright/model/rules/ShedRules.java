@@ -25,6 +25,7 @@ public final class ShedRules {
             new OpeningHiddenRule(),
             new WayInRule(),
             new BraceInOpeningRule(),
+            new BraceDepthRule(),
             new SheetPitchRule(),
             new SheetLengthRule(),
             new LiftingBeamRule(),

@@ -1,38 +1,43 @@
 package org.baywright.model.rules;
 
-import org.baywright.model.definition.Definition;
-import org.baywright.model.definition.Sheeting;
-import org.baywright.model.setout.RoofSlope;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.baywright.model.cladding.Cladding;
+import org.baywright.model.cladding.Surface;
+import org.baywright.model.problem.Problem;
 
-/** Advice: sheets longer than can be carried are split and lapped. */
+/** Advice: sheets longer than can be carried are split and lapped. Looks at a shed that can be built only. */
 final class SheetLengthRule implements Rule {
     @Override
     public void check(Asked asked) {
-        if (asked.clad()) {
-            RoofSlope.of(asked.definition(), asked.setOut()).forEach(slope -> check(asked, slope));
+        if (!asked.clad() || asked.found().stream().anyMatch(Problem::isError)) {
+            return;
         }
-    }
-
-    private static void check(Asked asked, RoofSlope slope) {
-        Sheeting sheeting = asked.definition().envelope().sheeting();
-        double length = slope(asked.definition(), slope);
-        if (length > sheeting.longest()) {
-            int pieces = (int) Math.ceil(length / sheeting.longest());
+        List<String> split = Cladding.surfaces(asked.definition(), asked.setOut()).stream()
+                .map(SheetLengthRule::told)
+                .flatMap(Optional::stream)
+                .toList();
+        if (!split.isEmpty()) {
+            double longest = asked.definition().envelope().sheeting().longest();
             asked.advice(
                     "sheet-split",
                     "longestSheet",
-                    "the roof sheets would be " + Asked.mm(length) + " mm long; longer than "
-                            + Asked.mm(sheeting.longest()) + " they are split into " + pieces + " and lapped",
+                    "sheets longer than " + Asked.mm(longest) + " mm are split and lapped: " + String.join("; ", split),
                     "raise longestSheet if longer ones can be carried and lifted; otherwise see to the laps' sealing");
         }
     }
 
-    /** As long as the slope, past the gutter's support and into the gutter, less the gap at the ridge. */
-    private static double slope(Definition definition, RoofSlope slope) {
-        Sheeting.Roof roof = definition.envelope().sheeting().roof();
-        boolean flush = definition.envelope().walls().girts().flush();
-        double girt = flush ? 0 : definition.envelope().walls().girts().member().depth();
-        double support = Math.max(girt, definition.plates().rafterOverhang());
-        return (slope.run() + support) / slope.roof().cosine() + roof.intoGutter() - roof.ridgeGap();
+    /** The longest of a surface's lengths that takes more than one sheet. */
+    private static Optional<String> told(Surface surface) {
+        return surface.lengths().stream()
+                .filter(l -> l.size() > 1)
+                .max((a, b) -> Double.compare(length(a), length(b)))
+                .map(l -> surface.name() + ", " + Asked.mm(length(l)) + " mm in "
+                        + l.stream().map(s -> Asked.mm(s.length())).collect(Collectors.joining(" and ")));
+    }
+
+    private static double length(List<Surface.Sheet> lapped) {
+        return lapped.get(lapped.size() - 1).high() - lapped.get(0).low();
     }
 }

@@ -7,6 +7,7 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
 
 /**
@@ -23,13 +24,16 @@ public record GirtRows(WallCover cover, List<Double> at) {
     /** Over the start of sheets that do not reach the floor. Common practice, no source. */
     private static final double OVER_START = 75;
 
+    /** The sheets of such a strip start so far over the lean-to's steel, at least. Common practice, no source. */
+    private static final double SHEET_OVER = 50;
+
     /** Between a row and a lean-to's steel. Common practice, no source. */
     private static final double CLEAR = 15;
 
     /** Rows closer than this become one. Common practice, no source. */
     private static final double LEAST_SPACE = 200;
 
-    /** A cleat over the row, and the plate under a rafter's end. Common practice, no source. */
+    /** Room for a cleat over the row, and for what a plate on a rafter's end reaches below it. Common practice. */
     private static final double PLATE = 20;
 
     /** Closer to the roof than this there is no row. Common practice, no source. */
@@ -43,28 +47,74 @@ public record GirtRows(WallCover cover, List<Double> at) {
     /** The rows of one bay. */
     public static GirtRows of(Definition definition, SetOut setOut, WallCover cover) {
         Girts girts = definition.envelope().walls().girts();
-        double low =
-                cover.low() > 0 ? cover.low() + OVER_START + height(girts) : Math.max(girts.fromFloor(), height(girts));
+        if (cover.low() > 0) {
+            return new GirtRows(cover, strip(definition, setOut, cover));
+        }
+        double low = Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
-        List<Double> rows = new ArrayList<>();
-        List<double[]> taken = leanTosAt(setOut, cover).stream()
+        List<double[]> leanTos = leanTosAt(setOut, cover).stream()
                 .map(lean -> taken(definition, setOut, lean))
                 .toList();
+        List<double[]> taken = new ArrayList<>(leanTos);
+        taken.addAll(caps(definition, setOut, cover));
         boolean end = cover.face().wall().isEnd();
-        if (cover.low() == 0 && !taken.isEmpty()) {
-            double from = taken.stream().mapToDouble(t -> t[0]).min().orElseThrow();
-            double to = taken.stream().mapToDouble(t -> t[1]).max().orElseThrow();
+        List<Double> rows = new ArrayList<>();
+        if (!leanTos.isEmpty()) {
+            double from = leanTos.stream().mapToDouble(t -> t[0]).min().orElseThrow();
+            double to = leanTos.stream().mapToDouble(t -> t[1]).max().orElseThrow();
             rows.addAll(even(low, from, girts.spacing(), true));
             rows.addAll(even(to, high, girts.spacing(), end));
         } else {
             rows.addAll(even(low, high, girts.spacing(), end));
         }
-        return new GirtRows(
-                cover,
-                apart(rows.stream()
-                        .filter(r -> r <= high - UNDER_ROOF || r == low)
-                        .map(r -> clearOfCaps(definition, setOut, cover, r))
-                        .toList()));
+        List<Double> apart = apart(rows.stream()
+                .filter(r -> r <= high - UNDER_ROOF || r == low)
+                .map(r -> clear(r, taken))
+                .sorted()
+                .toList());
+        return new GirtRows(cover, filled(apart, girts.spacing() + LEAST_SPACE, taken));
+    }
+
+    /** Where rows that went down left a wide space, one more is put into its middle when that is free. */
+    private static List<Double> filled(List<Double> rows, double widest, List<double[]> taken) {
+        List<Double> filled = new ArrayList<>();
+        for (double row : rows) {
+            if (!filled.isEmpty() && row - filled.get(filled.size() - 1) > widest) {
+                double below = filled.get(filled.size() - 1);
+                double middle = clear((below + row) / 2, taken);
+                if (middle - below >= LEAST_SPACE) {
+                    filled.add(middle);
+                }
+            }
+            filled.add(row);
+        }
+        return filled;
+    }
+
+    /** The rows of a strip over a lean-to: the lowest as far under the eave's purlins as it must, where there is room. */
+    private static List<Double> strip(Definition definition, SetOut setOut, WallCover cover) {
+        Girts girts = definition.envelope().walls().girts();
+        ColumnLine line = setOut.main(cover.face().wall() == Wall.LEFT ? Side.LEFT : Side.RIGHT);
+        double out = girts.flush() ? 0 : girts.member().depth();
+        RowStand stand = stand(definition);
+        double highest =
+                line.eaveHeight() - Math.max(0, line.riseInward() * out) - Math.max(PLATE, stand.reachUp() + CLEAR);
+        double lowest = cover.low() + SHEET_OVER + stand.reachDown();
+        double row = Math.min(cover.low() + OVER_START + height(girts), highest);
+        if (row < lowest) {
+            return List.of();
+        }
+        List<Double> rows = even(row, line.eaveHeight(), girts.spacing(), false);
+        return rows.stream().filter(r -> r == row || r <= highest - UNDER_ROOF).toList();
+    }
+
+    /** A row under whatever takes its place: out of the way of one thing it may come into that of another. */
+    private static double clear(double row, List<double[]> taken) {
+        return taken.stream()
+                .filter(t -> row > t[0] && row < t[1])
+                .findFirst()
+                .map(t -> clear(t[0], taken))
+                .orElse(row);
     }
 
     /** Rows that came too close to the one below are left out. */
@@ -90,25 +140,16 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 .toList();
     }
 
-    /** In an end wall a row goes under the plates on top of the columns, which stand out past the string line there. */
-    private static double clearOfCaps(Definition definition, SetOut setOut, WallCover cover, double row) {
+    /** In an end wall rows go under the plates on top of the columns, which stand out past the string line there. */
+    private static List<double[]> caps(Definition definition, SetOut setOut, WallCover cover) {
         if (!cover.face().wall().isEnd()) {
-            return row;
+            return List.of();
         }
-        double height = height(definition.envelope().walls().girts());
         int frame = frame(setOut, cover);
-        List<ColumnLine> lines =
-                setOut.columnLines().stream().filter(l -> l.has(frame)).toList();
-        double at = row;
-        double last;
-        // Out of the way of one cap it may come into that of another.
-        do {
-            last = at;
-            for (ColumnLine line : lines) {
-                at = clearOfCap(definition, line, frame, at, height);
-            }
-        } while (at < last);
-        return at;
+        return setOut.columnLines().stream()
+                .filter(l -> l.has(frame))
+                .map(line -> cap(definition, line, frame))
+                .toList();
     }
 
     /** The frame that an end wall stands at. */
@@ -120,7 +161,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 : lean.map(ColumnLine::lastFrame).orElse(setOut.frames());
     }
 
-    private static double clearOfCap(Definition definition, ColumnLine line, int frame, double row, double height) {
+    /** From the lowest place to the highest that a column's cap leaves to no girt. */
+    private static double[] cap(Definition definition, ColumnLine line, int frame) {
         double above = Math.max(PLATE, stand(definition).reachUp() + CLEAR);
         boolean butted = definition.shape().kneeJoint() == KneeJoint.BUTTED && !line.leanTo();
         double rafter = butted ? 0 : line.rafter(definition, frame).depth();
@@ -129,7 +171,9 @@ public record GirtRows(WallCover cover, List<Double> at) {
         double top = line.heightBelowRoof(rafter) + fall + PLATE;
         double low =
                 top - PLATE - 2 * fall - line.roof().plumb(definition.plates().capThickness()) - PLATE;
-        return row + above > low && row - height < top ? low - above : row;
+        return new double[] {
+            low - above, top + height(definition.envelope().walls().girts())
+        };
     }
 
     /** How the rows stand: a channel has its back up, so that nothing lies in it. */
@@ -163,7 +207,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 - out * Math.abs(lean.roof().rise());
         RowStand stand = stand(definition);
         return new double[] {
-            under - Math.max(PLATE, stand.reachUp()) - CLEAR, top + CLEAR + Math.max(height(girts), stand.reachDown())
+            under - PLATE - Math.max(PLATE, stand.reachUp()) - CLEAR,
+            top + CLEAR + Math.max(height(girts), stand.reachDown())
         };
     }
 

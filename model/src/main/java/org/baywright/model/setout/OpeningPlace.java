@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.Wall;
+import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.WallFace.WallBay;
 
 /**
@@ -27,34 +28,57 @@ public record OpeningPlace(
         List<OpeningPlace> places = new ArrayList<>();
         List<Opening> openings = definition.envelope().openings();
         for (int i = 0; i < openings.size(); i++) {
-            of(i + 1, openings.get(i), faces).ifPresent(places::add);
+            of(i + 1, openings.get(i), SetOut.of(definition), faces).ifPresent(places::add);
         }
         return places;
     }
 
-    private static Optional<OpeningPlace> of(int number, Opening opening, List<WallFace> faces) {
+    private static Optional<OpeningPlace> of(int number, Opening opening, SetOut setOut, List<WallFace> faces) {
         return faces.stream()
                 .filter(f -> f.wall() == opening.wall())
                 .filter(f -> f.leanTo().map(l -> l.side()).equals(opening.leanTo()))
+                .filter(f -> !f.wall().isEnd() || hasItsBay(f, opening))
                 .flatMap(f -> f.bays().stream()
                         .filter(b ->
                                 f.wall().isEnd() || b.bay() == opening.bay().orElse(1))
-                        .map(b -> of(number, opening, f, b)))
+                        .map(b -> of(number, opening, setOut, f, b)))
                 .findFirst();
     }
 
-    private static OpeningPlace of(int number, Opening opening, WallFace face, WallBay bay) {
+    /** Whether an end wall is the one asked for: where a side has two lean-tos, a bay says whose. */
+    private static boolean hasItsBay(WallFace end, Opening opening) {
+        return opening.bay().isEmpty()
+                || end.leanTo()
+                        .map(l -> l.has(opening.bay().getAsInt())
+                                && l.has(opening.bay().getAsInt() + 1))
+                        .orElse(true);
+    }
+
+    private static OpeningPlace of(int number, Opening opening, SetOut setOut, WallFace face, WallBay bay) {
         if (opening.size().isEmpty()) {
             double low = Math.min(face.heightAt(bay.from()), face.heightAt(bay.to()));
             return new OpeningPlace(number, opening, face, bay, bay.from(), bay.to(), 0, low);
         }
         Opening.Size size = opening.size().get();
         double width = bay.to() - bay.from();
-        double offset = opening.offset().orElse((width - size.width()) / 2);
         boolean fromRight = face.wall() == Wall.LEFT || face.wall() == Wall.REAR;
-        double left = fromRight ? bay.to() - offset - size.width() : bay.from() + offset;
+        double datum = datum(setOut, face, bay, fromRight ? bay.to() : bay.from());
+        double left = opening.offset().isEmpty()
+                ? bay.from() + (width - size.width()) / 2
+                : fromRight
+                        ? datum - opening.offset().getAsDouble() - size.width()
+                        : datum + opening.offset().getAsDouble();
         return new OpeningPlace(
                 number, opening, face, bay, left, left + size.width(), size.sill(), size.sill() + size.height());
+    }
+
+    /** What an offset counts from: a bay's lower frame line, or the end of an end wall. */
+    private static double datum(SetOut setOut, WallFace face, WallBay bay, double end) {
+        return face.wall().isEnd()
+                ? end
+                : face.axes()
+                        .toLocal(Vec3.ALONG.times(setOut.frameLine(bay.bay())))
+                        .x();
     }
 
     /** Its tag on drawings and schedules: the letter of what closes it and its number, such as {@code D1}. */

@@ -2,6 +2,7 @@ package org.baywright.model.setout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.Girts;
@@ -133,7 +134,7 @@ public record RoofRows(
             double sheetLow = sheetLow();
             double sheetHigh = sheetHigh();
             RowStand lowest = RowStand.of(purlins.member(), hangs(stand, lowRow(stand, sheetLow)));
-            double low = lowRow(lowest, sheetLow);
+            double low = clearOfKnees(lowest, lowRow(lowest, sheetLow));
             double high = highRow(stand, sheetHigh);
             List<Double> at = spread(low, high, purlins.spacing(), purlins.endSpacing());
             return new RoofRows(
@@ -189,8 +190,35 @@ public record RoofRows(
                 case HIGH_EAVE ->
                     top + onSlope(face()) + envelope.sheeting().roof().intoGutter();
                 case WALL -> top - onSlope(girtsOut(definition)) - WALL_GAP;
-                case MAIN_ROOF -> top;
+                case MAIN_ROOF -> top - onSlope(breakOut());
             };
+        }
+
+        /** The top of a knee plate falls short of the roof plane, so a cleat over it alone is moved up onto the rafter. */
+        private double clearOfKnees(RowStand stand, double row) {
+            double plate = definition.plates().kneeThickness();
+            boolean plated = definition.shape().kneeJoint() == KneeJoint.BUTTED
+                    && !slope.line().leanTo()
+                    && plate > 0;
+            if (!plated) {
+                return row;
+            }
+            double cleatLow = stand.isCleatAbove() ? 0 : -CLEAT;
+            return IntStream.rangeClosed(slope.firstFrame(), slope.lastFrame())
+                    .mapToDouble(f -> slope.line().column(definition, f).depth())
+                    .sorted()
+                    .reduce(row, (at, depth) -> {
+                        double from = onSlope(depth);
+                        double to = onSlope(depth + plate);
+                        double low = at + cleatLow;
+                        return low > from - 1 && low + CLEAT < to + 1 ? to - cleatLow : at;
+                    });
+        }
+
+        /** How far outside the main string line a lean-to's sheets meet those of the roof that it carries on. */
+        private double breakOut() {
+            return RoofBreak.of(definition, setOut.main(slope.side()), slope.line())
+                    .out();
         }
 
         /** As asked inside the sheet's end, or further in: its flange clears wall sheets and a roof carried on below. */

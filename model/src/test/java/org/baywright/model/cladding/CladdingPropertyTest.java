@@ -14,6 +14,7 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.RoofRows;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -58,7 +59,7 @@ class CladdingPropertyTest {
     }
 
     /** The opening area deducted is the polygon difference; JTS computes areas from the same corners its own way. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void deductedAreaIsThePolygonDifference(@ForAll("sheds") Definition definition) {
         for (Surface surface : Cladding.of(Shed.of(definition)).surfaces()) {
             Geometry outline = polygon(surface.outline());
@@ -70,10 +71,10 @@ class CladdingPropertyTest {
     }
 
     /** Roof sheets never cover less than their plane, and more only by the last sheet, laps and whole steps of 5 mm. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void roofSheetsCoverTheirPlane(@ForAll("sheds") Definition definition) {
         for (Surface roof : Cladding.of(Shed.of(definition)).surfaces(Surface.Role.ROOF)) {
-            double plane = polygon(roof.outline()).getArea() / 1e6;
+            double plane = closed(roof).getArea() / 1e6;
             double ordered = roof.orderedM2();
             double width = roof.outline().get(1).x();
             double height = roof.outline().get(2).y();
@@ -86,7 +87,7 @@ class CladdingPropertyTest {
     }
 
     /** Together the sheets of a wall lie over all of it that is closed. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void sheetsLeaveNoPartOfAWallOpen(@ForAll("sheds") Definition definition) {
         for (Surface wall : Cladding.of(Shed.of(definition)).surfaces(Surface.Role.WALL)) {
             Geometry open = closed(wall);
@@ -104,13 +105,18 @@ class CladdingPropertyTest {
     }
 
     /** Every end of a roof sheet lies on a purlin or runs past one by no more than it runs past the eave or ridge row. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void everyRoofSheetEndsAtARow(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
+        int number = 0;
         for (Surface roof : Cladding.of(shed).surfaces(Surface.Role.ROOF)) {
             SheetSupports rows = SheetSupports.of(shed, roof);
-            double lowest = rows.lowest();
-            double highest = roof.outline().get(2).y() - rows.highest();
+            // A lean-to in the same plane has rows under this roof's lower end; its own lowest row is what counts.
+            RoofRows own = RoofRows.of(definition, shed.setOut()).get(number++);
+            double lowest = own.at().get(0) + own.standOf(0).centroidUp() - own.sheetLow();
+            int last = own.at().size() - 1;
+            double highest =
+                    own.sheetHigh() - own.at().get(last) - own.standOf(last).centroidUp();
             double most = Math.max(HALF_LAP, Math.max(lowest, highest)) + 5 + MOST_PAST;
             for (Sheet sheet : roof.sheets()) {
                 for (double end : new double[] {sheet.low(), sheet.high()}) {
@@ -122,7 +128,7 @@ class CladdingPropertyTest {
     }
 
     /** Sheets lie side by side without gaps, each as wide as it covers. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void sheetsLieSideBySide(@ForAll("sheds") Definition definition) {
         for (Surface surface : Cladding.of(Shed.of(definition)).surfaces()) {
             double cover = surface.profile().cover();
@@ -136,7 +142,7 @@ class CladdingPropertyTest {
     }
 
     /** What the gutters drain is all the roof: their catchments add up, counting a roof over a lean-to twice. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void guttersDrainAllRoofs(@ForAll("sheds") Definition definition) {
         Cladding cladding = Cladding.of(Shed.of(definition));
         double caught =

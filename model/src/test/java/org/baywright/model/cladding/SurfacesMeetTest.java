@@ -31,14 +31,14 @@ class SurfacesMeetTest {
     private static final double BESIDE = 600;
 
     /** A strip over a lean-to lower than this hangs from the eave purlin. */
-    private static final double STRIP = 800;
+    private static final double STRIP = 450;
 
     @Provide
     Arbitrary<Definition> sheds() {
         return Definitions.clad();
     }
 
-    @Property(seed = "20261125", tries = 60)
+    @Property(tries = 60)
     void noSurfaceGoesThroughAnother(@ForAll("sheds") Definition definition) {
         List<Surface> surfaces = Cladding.of(Shed.of(definition)).surfaces();
         for (int i = 0; i < surfaces.size(); i++) {
@@ -52,15 +52,17 @@ class SurfacesMeetTest {
     }
 
     /**
-     * A lean-to that carries the main roof on lies under its lap, and its end is cut round the side wall that goes on;
-     * at a break of pitch the planes of the sheets, a purlin above the steel, part by less than 80 from the string line.
+     * A lean-to that carries the main roof on in its plane lies under its lap; its end is cut round the side wall that
+     * goes on.
      */
     private static double most(Definition definition, Surface a, Surface b) {
         boolean carriedOn = definition.leanTos().stream().anyMatch(l -> l.drop() == 0);
         if (!carriedOn || a.name().contains("lean-to") == b.name().contains("lean-to")) {
             return EDGE;
         }
-        return isEnd(a) || isEnd(b) ? 80 : Double.POSITIVE_INFINITY;
+        boolean roofs = a.role() == Role.ROOF && b.role() == Role.ROOF;
+        boolean onePlane = a.axes().width().distance(b.axes().width()) < 1e-9;
+        return isEnd(a) || isEnd(b) ? 80 : roofs && !onePlane ? EDGE : Double.POSITIVE_INFINITY;
     }
 
     private static boolean isEnd(Surface surface) {
@@ -71,7 +73,7 @@ class SurfacesMeetTest {
     private static double shared(Surface a, Surface b) {
         Vec3 na = a.axes().width();
         Vec3 nb = b.axes().width();
-        Polygon pa = polygon(a.outline());
+        Geometry pa = closed(a);
         if (Math.abs(Math.abs(na.dot(nb)) - 1) < 1e-9) {
             Vec3 apart = a.axes().toLocal(b.axes().origin());
             return Math.abs(apart.z()) > EDGE
@@ -93,7 +95,7 @@ class SurfacesMeetTest {
 
     /** Where another surface, short of its own edges, goes through the plane of a surface. */
     private static Geometry cut(Surface a, Surface b) {
-        Geometry inner = polygon(b.outline()).buffer(-EDGE);
+        Geometry inner = closed(b).buffer(-EDGE);
         Coordinate[] ring = inner.getCoordinates();
         List<Coordinate> through = new ArrayList<>();
         for (int i = 0; i + 1 < ring.length; i++) {
@@ -109,6 +111,15 @@ class SurfacesMeetTest {
                 : SHAPES.createLineString(new Coordinate[] {through.get(0), through.get(through.size() - 1)});
     }
 
+    /** A roof is cut back where a flatter lean-to carries it on; walls count whole, openings and all. */
+    private static Geometry closed(Surface surface) {
+        Geometry whole = polygon(surface.outline());
+        for (List<Vec2> hole : surface.role() == Role.ROOF ? surface.holes() : List.<List<Vec2>>of()) {
+            whole = whole.difference(polygon(hole));
+        }
+        return whole;
+    }
+
     private static Polygon polygon(List<Vec2> ring) {
         List<Coordinate> at = new ArrayList<>();
         ring.forEach(p -> at.add(new Coordinate(p.x(), p.y())));
@@ -117,7 +128,7 @@ class SurfacesMeetTest {
     }
 
     /** Every lower end of a wall sheet that is not cut for an opening is within 300 of a girt, header or sill under it. */
-    @Property(seed = "20261125", tries = 60)
+    @Property(tries = 60)
     void everyWallSheetStartsAtARow(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         for (Surface wall : Cladding.of(shed).surfaces(Role.WALL)) {
@@ -142,7 +153,7 @@ class SurfacesMeetTest {
     }
 
     /** No pipe drains more than 12 m of gutter, none hangs in front of an opening, and none is off its gutter. */
-    @Property(seed = "20261125", tries = 60)
+    @Property(tries = 60)
     void downpipesStayClearOfOpenings(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         for (GutterRun gutter : Cladding.of(shed).gutters()) {

@@ -133,6 +133,75 @@ final class Instances {
     }
 
     /**
+     * A spread of sizes under a share of the bar.
+     *
+     * @source Delorme, Iori & Martello (2016), European Journal of Operational Research 255, 1–20: random jobs of 50 to
+     *     1000 sizes, the least a tenth or a fifth of the bar, the most half to four fifths
+     */
+    static Instance spread(int n, int capacity, double least, double most, int seed) {
+        return renamed(
+                uniform(n, (int) (least * capacity), (int) (most * capacity), capacity, seed),
+                "delorme " + n + " in " + capacity);
+    }
+
+    /**
+     * Bars of three pieces with nothing left over and hardly two sizes alike, one piece cut in two: hard to find, as in
+     * the augmented jobs whose length bound is met.
+     *
+     * @source Delorme, Iori & Martello (2016), European Journal of Operational Research 255, 1–20: capacity 2500 to 80000
+     */
+    static Instance augmented(int bars, int capacity, int seed) {
+        Random random = new Random(seed);
+        List<Integer> sizes = new ArrayList<>();
+        for (int b = 0; b < bars; b++) {
+            int first = capacity / 3 + random.nextInt(capacity / 6);
+            int second = capacity / 5 + random.nextInt(capacity / 3 - capacity / 5);
+            sizes.add(first);
+            sizes.add(second);
+            sizes.add(capacity - first - second);
+        }
+        int cut = sizes.remove(0);
+        int part = 1 + random.nextInt(cut - 1);
+        sizes.add(part);
+        sizes.add(cut - part);
+        return planted("augmented", bars, capacity, sizes);
+    }
+
+    private static Instance planted(String recipe, int bars, int capacity, List<Integer> sizes) {
+        int[] all = sizes.stream().mapToInt(s -> s).toArray();
+        return new Instance(recipe + " " + all.length + " in " + capacity, capacity, all, bars);
+    }
+
+    /**
+     * Sizes from next to nothing to a share of a bar of 10000, kept when the length bound is nearly met.
+     *
+     * @source Wäscher & Gau (1996), OR Spektrum 18, 131–144: capacity 10000, the largest a quarter of it to all of it
+     */
+    static Instance wide(int n, double most, int seed) {
+        for (int k = 0; ; k++) {
+            Instance i = uniform(n, 1, (int) (most * 10_000), 10_000, 1000 * seed + k);
+            double bars = Arrays.stream(i.sizes()).sum() / 10_000.0;
+            if (Math.ceil(bars) - bars < 0.02) {
+                return renamed(i, "waescher-gau " + n);
+            }
+        }
+    }
+
+    /**
+     * Few sizes, each asked for several times, in a very long bar.
+     *
+     * @source Gschwind & Irnich (2016), INFORMS Journal on Computing 28(1), 175–194: capacity 500000
+     */
+    static Instance longest(int lengths, double most, int seed) {
+        Random random = new Random(seed);
+        int[] sizes = IntStream.range(0, lengths)
+                .map(k -> 500 + random.nextInt((int) (most * 500_000) - 500))
+                .flatMap(size -> IntStream.generate(() -> size).limit(1 + random.nextInt(5)))
+                .toArray();
+        return new Instance("gschwind-irnich " + lengths, 500_000, sizes, 0);
+    }
+
+    /**
      * Of the shape of the 28 jobs known as hard: 160 to 200 sizes of 1 to 800 in 1000, kept when the length bound is
      * nearly met.
      *

@@ -121,7 +121,7 @@ class RoofPropertyTest {
     private static final double NEAR_ROW = 60;
 
     /** Source: greatest spacings and first offsets as the definition asks for them. */
-    @Property(seed = "20261125", tries = 40)
+    @Property(tries = 40)
     void spacesAndOffsetsAreWithinTheirLimits(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         Purlins purlins = definition.envelope().purlins();
@@ -144,7 +144,7 @@ class RoofPropertyTest {
     }
 
     /** The eave row lies as far in as asked, or just clears the plane of the wall sheets, or of a roof carried on. */
-    @Property(seed = "20261125", tries = 25)
+    @Property(tries = 25)
     void eaveRowIsAsAskedOrJustClearOfTheWall(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<RoofRows> all = RoofRows.of(definition, shed.setOut());
@@ -170,12 +170,14 @@ class RoofPropertyTest {
                             .orElseThrow())
                     .min()
                     .orElseThrow();
-            assertEquals(carried ? 0 : -face, outermost, 8, "outermost steel of the eave row");
+            // It may stand past the knee's plate.
+            double past = 8 + (butted ? definition.plates().kneeThickness() + 10 : 0);
+            assertEquals(carried ? 0 : -face, outermost, past, "outermost steel of the eave row");
             assertTrue(outermost > (carried ? 0 : -face));
         }
     }
 
-    @Property(seed = "20261125", tries = 20)
+    @Property(tries = 20)
     void everyPurlinRestsOnEveryRafterItCrosses(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = RoofRows.of(definition, shed.setOut()).get(0).stand().web();
@@ -197,7 +199,7 @@ class RoofPropertyTest {
     }
 
     /** The cleat, or the bracket that carries it, stands on the rafter or on the butted column. */
-    @Property(seed = "20261125", tries = 25)
+    @Property(tries = 25)
     void everyCleatStandsOnTheFrame(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Stood> frames = Stood.of(
@@ -229,7 +231,7 @@ class RoofPropertyTest {
                 .orElse(Double.MAX_VALUE);
     }
 
-    @Property(seed = "20261125", tries = 25)
+    @Property(tries = 25)
     void theLengthsOfARowCoverTheBuilding(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         int counted = 0;
@@ -312,7 +314,7 @@ class RoofPropertyTest {
     }
 
     /** Nothing of the roof runs into anything; lapped Zs share one thickness of their flanges. */
-    @Property(seed = "20261125", tries = 20, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 20, shrinking = ShrinkingMode.OFF)
     void roofSteelKeepsClear(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = RoofRows.of(definition, shed.setOut()).get(0).stand().web();

@@ -1,9 +1,9 @@
 package org.baywright.model.parts;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 import net.jqwik.api.Arbitrary;
@@ -35,7 +35,15 @@ class WallPropertyTest {
             PartKind.GIRT_CLEAT,
             PartKind.MULLION_CLEAT);
 
-    private record Lump(Part part, Place place, Convex convex) {
+    private record Lump(Part part, Place place, Convex convex, DoubleSummaryStatistics heights) {
+        Lump(Part part, Place place, Convex convex) {
+            this(part, place, convex, heightsOf(convex));
+        }
+
+        boolean isAsHighAs(Lump other) {
+            return heights.getMin() < other.heights.getMax() && other.heights.getMin() < heights.getMax();
+        }
+
         boolean isWall() {
             return WALL_KINDS.contains(part.kind());
         }
@@ -48,6 +56,10 @@ class WallPropertyTest {
         public String toString() {
             return part.mark() + " at " + place.placement().origin();
         }
+    }
+
+    private static DoubleSummaryStatistics heightsOf(Convex convex) {
+        return convex.corners().stream().mapToDouble(c -> c.z()).summaryStatistics();
     }
 
     private static Envelope plan(Convex convex) {
@@ -70,11 +82,12 @@ class WallPropertyTest {
         return lumps;
     }
 
-    @Property(seed = "20261125", tries = 12)
+    @Property(tries = 12)
     void nothingPassesThroughAnOpening(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Lump> lumps = lumps(shed);
-        for (OpeningPlace opening : shed.openings()) {
+        for (OpeningPlace opening :
+                shed.openings().stream().filter(o -> !o.isWholeBay()).toList()) {
             Convex clear = clear(opening);
             Envelope plan = plan(clear);
             for (Lump lump :
@@ -97,9 +110,11 @@ class WallPropertyTest {
         return Convex.of(box, at).get(0);
     }
 
-    @Property(seed = "20261125", tries = 12)
+    @Property(tries = 12)
     void wallSteelRunsIntoNothing(@ForAll("sheds") Definition definition) {
         List<Lump> lumps = lumps(Shed.of(definition));
+        // The flanges of lapped Zs share a thickness.
+        double web = GirtRows.stand(definition).isLapped() ? 2.5 : 0;
         STRtree index = new STRtree();
         lumps.forEach(l -> index.insert(l.plan(), l));
         for (Lump a : lumps) {
@@ -107,16 +122,17 @@ class WallPropertyTest {
                 for (Object found : index.query(a.plan())) {
                     Lump b = (Lump) found;
                     boolean other = b.part != a.part || b.place != a.place;
-                    if (other) {
-                        double clearance = Clearance.between(a.convex, b.convex);
-                        assertTrue(clearance > -TOLERANCE, () -> a + " runs " + -clearance + " into " + b);
+                    if (other && a.isAsHighAs(b)) {
+                        double into = Clearance.overlap(a.convex, b.convex);
+                        boolean lap = a.part.kind() == PartKind.GIRT && b.part.kind() == PartKind.GIRT;
+                        assertTrue(into < TOLERANCE + (lap ? web : 0), () -> a + " runs " + into + " into " + b);
                     }
                 }
             }
         }
     }
 
-    @Property(seed = "20261125", tries = 12)
+    @Property(tries = 12)
     void girtsStandNoFurtherApartThanAsked(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double most = definition.envelope().walls().girts().spacing();
@@ -134,9 +150,54 @@ class WallPropertyTest {
         }
     }
 
-    @Property(seed = "20261125", tries = 12)
-    void everyGirtHasACleatAtBothEnds(@ForAll("sheds") Definition definition) {
+    /** Bolts near both ends of a length go through a cleat that it touches; a lap shares one. */
+    @Property(tries = 12)
+    void everyGirtIsBoltedToACleatTowardsBothEnds(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
-        assertEquals(2 * shed.count(PartKind.GIRT), shed.count(PartKind.GIRT_CLEAT));
+        double web = GirtRows.stand(definition).web();
+        List<Lump> cleats = lumps(shed).stream()
+                .filter(l -> l.part.kind() == PartKind.GIRT_CLEAT)
+                .toList();
+        for (Lump girt : lumps(shed)) {
+            if (girt.part.kind() == PartKind.GIRT) {
+                List<Double> bolts = girt.part.punched();
+                double first = nearestCleat(girt, bolts.subList(0, Math.min(3, bolts.size())), cleats, web);
+                double last =
+                        nearestCleat(girt, bolts.subList(Math.max(0, bolts.size() - 3), bolts.size()), cleats, web);
+                assertTrue(first < 1 && last < 1, () -> girt + " has a cleat " + first + " and " + last + " off");
+            }
+        }
+    }
+
+    /** How far along the wall the nearest cleat lies from one of a girt's bolts, of those a web from its line. */
+    private static double nearestCleat(Lump girt, List<Double> bolts, List<Lump> cleats, double web) {
+        return cleats.stream()
+                .flatMap(c ->
+                        c.part.holes().stream().map(h -> c.place.placement().toWorld(0, h.at().x(), h.at().y())))
+                .flatMapToDouble(hole -> bolts.stream().mapToDouble(b -> {
+                    Vec3 at = girt.place.placement().toWorld(b, 0, 0);
+                    double aside = Math.abs(hole.z() - at.z());
+                    double along =
+                            Math.abs(hole.minus(at).dot(girt.place.placement().along()));
+                    double out =
+                            Math.abs(hole.minus(at).dot(girt.place.placement().depth()));
+                    return aside < 130 && out < 250 ? along : Double.POSITIVE_INFINITY;
+                }))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Every hole of a girt's cleat has steel all round, and both lie inside the girt. */
+    @Property(tries = 12)
+    void holesLieOnTheirCleats(@ForAll("sheds") Definition definition) {
+        for (Part cleat : Shed.of(definition).parts(PartKind.GIRT_CLEAT)) {
+            for (Hole hole : cleat.holes()) {
+                double across =
+                        cleat.solid().profile().depth() / 2 - Math.abs(hole.at().x()) - hole.diameter() / 2;
+                double along =
+                        cleat.solid().profile().width() / 2 - Math.abs(hole.at().y()) - hole.diameter() / 2;
+                assertTrue(across >= 8 && along >= 8, () -> cleat.mark() + ": " + across + " and " + along);
+            }
+        }
     }
 }

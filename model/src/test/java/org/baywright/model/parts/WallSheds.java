@@ -15,6 +15,7 @@ import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.Member;
+import org.baywright.model.definition.Mullions;
 import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.Opening.Type;
 import org.baywright.model.definition.Sheeting;
@@ -33,18 +34,21 @@ final class WallSheds {
     private WallSheds() {}
 
     /** What differs from wall to wall. */
-    record Walls(String girt, boolean flush, boolean leanToWalls, boolean behind) {}
+    record Walls(String girt, String mullion, boolean flush, boolean leanToWalls, boolean behind) {}
 
     static Definition with(Definition d, Walls walls, List<Opening> openings) {
         Envelope e = d.envelope();
         Girts girts = new Girts(
                 new Member(Catalogue.shipped().section(walls.girt).orElseThrow(), false), 1500, 150, walls.flush);
+        Mullions usual = e.walls().mullions();
+        Member mullion = new Member(Catalogue.shipped().section(walls.mullion).orElseThrow(), false);
+        Mullions mullions = new Mullions(mullion, usual.spacing(), usual.slipGap());
         Sheeting s = e.sheeting();
         Sheeting sheeting = new Sheeting(s.roof(), s.walls(), s.longest(), walls.leanToWalls, walls.behind);
         Envelope full = new Envelope(
                 Envelope.Extent.FULL,
                 e.purlins(),
-                new Envelope.WallFrame(girts, e.walls().mullions()),
+                new Envelope.WallFrame(girts, mullions),
                 e.bracing(),
                 sheeting,
                 e.roofWater(),
@@ -68,6 +72,7 @@ final class WallSheds {
     static Arbitrary<Definition> any() {
         Arbitrary<Walls> walls = Combinators.combine(
                         Arbitraries.of("C100-12", "C150-15", "Z150-15", "TH64-10", "RHS 100x50x3"),
+                        Arbitraries.of("SHS 100x100x4", "SHS 75x75x4", "C150-19"),
                         Arbitraries.of(false, false, true),
                         Arbitraries.of(true, false),
                         Arbitraries.of(true, false))
@@ -114,6 +119,7 @@ final class WallSheds {
         Sheeting sheeting = d.envelope().sheeting();
         return new Walls(
                 girts.member().section().designation(),
+                d.envelope().walls().mullions().member().section().designation(),
                 girts.flush(),
                 sheeting.leanToWalls(),
                 sheeting.behindLeanTos());

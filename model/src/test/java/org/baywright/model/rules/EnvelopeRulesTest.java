@@ -1,6 +1,7 @@
 package org.baywright.model.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Set;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.definition.DefinitionReader;
 import org.baywright.model.definition.Reading;
+import org.baywright.model.parts.Shed;
 import org.baywright.model.problem.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,6 +118,56 @@ class EnvelopeRulesTest {
     }
 
     @Test
+    void oneOpeningAboveAnotherIsRefusedForItsJambs() {
+        String over = SHED + "openings: [{type: door, wall: front, offset: 2000}, {type: window, wall: front,"
+                + " offset: 2000, width: 820, height: 600, sill: 2500}]\n";
+        assertCodes("openings-overlap", over);
+        assertTrue(found(over).get(0).message().contains("jambs run from the floor to the roof"));
+    }
+
+    /** Two lean-tos on the right, of bay 1 and of bay 3; any bay tells which of their front walls is meant. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "leanTo: right, bay: 1 | | 1",
+                "leanTo: right, bay: 3 | | 3",
+                "leanTo: right | (lean-to-not-named) | 1",
+                "leanTo: right, bay: 2 | no-such-bay |",
+            })
+    void anEndWallOfASecondLeanToIsNamedByItsBay(String where, String codes, Integer frame) {
+        String text = SHED + "leanTos: [{side: right, width: 3000, drop: 300, toBay: 1},"
+                + " {side: right, width: 4000, drop: 300, fromBay: 3}]\nwallSheets: {leanToWalls: true}\n"
+                + "openings: [{type: door, wall: front, " + where + "}]\n";
+        assertCodes(codes, text);
+        if (frame != null) {
+            Shed shed = Shed.of(DefinitionReader.read("test.yaml", text, List.of(), Catalogue.shipped())
+                    .definition()
+                    .orElseThrow());
+            assertEquals(
+                    frame, shed.openings().get(0).face().leanTo().orElseThrow().firstFrame());
+        }
+    }
+
+    /** An angle of 50 takes a rafter of 68: its own height, a cleat of 8 and room of 10. */
+    @Test
+    void anAngleBraceWantsARafterDeeperThanItself() {
+        String angle = SHED + DOOR + "bracing: {section: EA 50x50x5}\nrafter: RHS %s\n";
+        assertCodes("(brace-meets-purlins)", angle.formatted("65x35x3"));
+        assertCodes(null, angle.formatted("75x50x3"));
+        assertCodes(null, SHED + DOOR + "rafter: RHS 65x35x3\n");
+    }
+
+    @Test
+    void splitSheetsOfRoofsAndWallsAreTold() {
+        Problem told = found(SHED + DOOR + "longestSheet: 5000\n").get(0);
+        assertEquals("sheet-split", told.code());
+        assertTrue(told.message().contains("left roof, "), told.message());
+        assertTrue(told.message().contains("front wall, "), told.message());
+        assertFalse(told.message().contains("left wall"), told.message());
+    }
+
+    @Test
     void aBayLeftOpenHasNoRoomForADoor() {
         String open = SHED + "openings: [{type: open, wall: left, bay: 2}, {type: door, wall: left, bay: %d}]\n";
         assertCodes("openings-overlap", open.formatted(2));
@@ -148,14 +200,14 @@ class EnvelopeRulesTest {
         assertCodes("opening-too-high", door.formatted(3300));
     }
 
-    /** It starts at frame 2, at the outside of a column of 100, which with its jamb takes 200. */
+    /** It starts at frame 2; an offset counts from the frame's line, where half a column of 100 and a jamb take 150. */
     @Test
-    void aLeanToThatStartsBetweenEndsAtTheOutsideOfItsSteel() {
+    void anOffsetInALeanToThatStartsBetweenCountsFromTheFrameLine() {
         String door = SHED + "leanTos: [{side: right, width: 4000, drop: 300, fromBay: 2}]\n"
                 + "wallSheets: {leanToWalls: true}\n"
                 + "openings: [{type: door, wall: right, bay: 2, leanTo: right, offset: %d}]\n";
-        assertCodes(null, door.formatted(200));
-        assertCodes("opening-off-bay", door.formatted(199));
+        assertCodes(null, door.formatted(150));
+        assertCodes("opening-off-bay", door.formatted(149));
     }
 
     /** The roof: 4200 − 1500, and a purlin of 152 at 5 degrees, 152.6 plumb. */
@@ -202,8 +254,8 @@ class EnvelopeRulesTest {
                 "roofPitch: 7.9; roofSheets: {profile: corrugate 0.40 NZ} | (pitch-under-sheet)",
                 "roofPitch: 3; roofSheets: {profile: trapezoidal 0.42} |",
                 "roofPitch: 10; leanTos: [{side: left, width: 3000, pitch: 4.9}] | (pitch-under-sheet)",
-                "roofPitch: 10; longestSheet: 6272 |",
-                "roofPitch: 10; longestSheet: 6271 | (sheet-split)",
+                "roofPitch: 10; longestSheet: 6275 |",
+                "roofPitch: 10; longestSheet: 6274 | (sheet-split)",
                 "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 5, underside: 3000} | no-such-frame",
                 "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000, run: along} | no-such-frame",

@@ -3,7 +3,6 @@ package org.baywright.render.output;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -17,6 +16,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -87,18 +87,26 @@ public final class OutputFolder {
         }
     }
 
-    /** The files know nothing of each other, so they are made side by side. */
+    /** The files know nothing of each other, so they are made side by side; all have ended before one's failure is told. */
     private void prepare(Map<String, Content> files) throws IOException {
+        List<Exception> failures = List.copyOf(files.entrySet()).parallelStream()
+                .map(file -> failure(file.getKey(), file.getValue()))
+                .flatMap(Optional::stream)
+                .toList();
+        if (!failures.isEmpty() && failures.get(0) instanceof IOException e) {
+            throw e;
+        }
+        if (!failures.isEmpty()) {
+            throw (RuntimeException) failures.get(0);
+        }
+    }
+
+    private Optional<Exception> failure(String name, Content content) {
         try {
-            List.copyOf(files.entrySet()).parallelStream().forEach(file -> {
-                try {
-                    prepare(file.getKey(), file.getValue());
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
+            prepare(name, content);
+            return Optional.empty();
+        } catch (IOException | RuntimeException e) {
+            return Optional.of(e);
         }
     }
 

@@ -38,7 +38,7 @@ public final class CuttingSheets {
     private static final double NOTES_WIDTH = 290;
 
     /** Down to below the two lines left of a strip. */
-    private static final double LEFT_WORDS = 10.4;
+    private static final double LEFT_WORDS = 11.4;
 
     /** Left of the strips, for how many bars are cut so. */
     private static final double LEFT = 34;
@@ -124,7 +124,7 @@ public final class CuttingSheets {
         List<String> notes = new ArrayList<>(Cautions.CUTTING);
         notes.add(String.format(
                 Locale.ROOT,
-                "Saw cut %s, end trim %s a bar, both on each bar. Set the stop for your own blade.",
+                "Saw cut %s, end trim %s a bar. A blade of another width needs a plan of its own: see the options.",
                 Figure.length(cutting.saw().kerfMm()),
                 Figure.length(cutting.saw().endTrimMm())));
         return drafts(cutting.sections().stream().map(Shown::of).toList(), notes);
@@ -222,7 +222,7 @@ public final class CuttingSheets {
             number++;
             String times = bar.times() + (bar.times() == 1 ? " bar" : " bars");
             label("Layout " + number, room.getMinX(), top - 5.8, Face.BOLD);
-            label(times + (bar.stock().isOffcut() ? ", yard" : ""), room.getMinX(), top - 9.4, Face.REGULAR);
+            label(times + (bar.stock().isOffcut() ? ", yard" : ""), room.getMinX(), top - 10.2, Face.REGULAR);
             marks().addAll(strip.draw(new Vec2(room.getMinX() + LEFT, top)));
             marks().addAll(words.draw(new Vec2(room.getMinX() + LEFT, top - BarStrip.HEIGHT)));
             top -= height;

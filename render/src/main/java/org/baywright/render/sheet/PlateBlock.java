@@ -84,7 +84,7 @@ final class PlateBlock {
         member.ifPresent(outline -> marks.add(ring(port, outline.ring(), Pen.HIDDEN)));
         plate.holes().forEach(hole -> hole(marks, port, hole));
         edge(marks, h, scale.toPaper(plate.solid().axisLength()));
-        marks.addAll(dimensions(port, new Envelope(LEFT, LEFT + w, -h, 0), member));
+        marks.addAll(dimensions(port, new Envelope(LEFT, LEFT + w, -h, 0), member, List.copyOf(marks)));
         double foot = Bounds.of(marks).getMinY() - SCALE;
         marks.add(Text.level(scale + " @ A3", new Vec2(LEFT, foot), TEXT, Text.Align.LEFT, Layer.LABEL));
         Notes notes = Notes.of(words(), width - 6);
@@ -125,14 +125,15 @@ final class PlateBlock {
                 plate.mark()));
         marks.add(Text.level(
                 "t " + Figure.length(plate.solid().axisLength()),
-                new Vec2(EDGE, 1.5),
+                new Vec2(EDGE, -height - TEXT - 1.5),
                 TEXT,
                 Text.Align.CENTRE,
                 Layer.DIMENSION));
     }
 
-    private List<Mark> dimensions(ViewPort port, Envelope box, Optional<PlateOutline> member) {
+    private List<Mark> dimensions(ViewPort port, Envelope box, Optional<PlateOutline> member, List<Mark> there) {
         LabelField field = new LabelField(new Envelope(-1, width, -400, 400));
+        field.drawn(there.stream().filter(m -> m instanceof Text).toList());
         Annotations annotate = new Annotations(field, port, box);
         double x = face().depth() / 2;
         double y = face().width() / 2;

@@ -51,7 +51,7 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
     /** Printers leave this much of the paper white. Common practice, no source. */
     private static final double MARGIN = 10;
 
-    private static final double FOOT = 30;
+    private static final double FOOT = 26;
     private static final double BESIDE = 14;
 
     /** Round the plate, for the ends of its lines. */
@@ -118,7 +118,7 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
         marks.addAll(check(room));
         marks.addAll(stringWords(port, window));
         Notes notes = Notes.of(words(tile), paper.width() - 2 * MARGIN - CHECK - 20);
-        marks.addAll(notes.draw(new Vec2(MARGIN + CHECK + 20, MARGIN + FOOT - 2)));
+        marks.addAll(notes.draw(new Vec2(MARGIN + CHECK + 20, MARGIN + FOOT - 1)));
         return new Sheet(paper, number, plate.mark() + " under " + outline.marks() + tile, marks);
     }
 

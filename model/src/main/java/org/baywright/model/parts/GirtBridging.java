@@ -1,0 +1,57 @@
+package org.baywright.model.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.baywright.model.catalogue.Section;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.RowStand;
+
+/**
+ * The bridging between the girts of a bay, from web to web at half their depth, of the fly braces' angle.
+ *
+ * @param bay the bay
+ * @param stand how the girts stand on their lines
+ * @param flush whether they stand between the columns
+ */
+record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
+    /** Rows of bridging increase by one for each of these lengths. Common practice, no source. */
+    private static final double BRIDGED = 3000;
+
+    /** Where a stretch is bridged. @source none to 3 m, one to 6 m, two to 9 m: common practice */
+    List<Double> at(double from, double to) {
+        int n = stand.web() > 0 ? (int) Math.ceil((to - from) / BRIDGED - 1e-9) - 1 : 0;
+        List<Double> at = new ArrayList<>();
+        for (int i = 1; i <= n; i++) {
+            at.add(from + (to - from) * i / (n + 1));
+        }
+        return at;
+    }
+
+    /** Between two rows whose lengths are bridged at the same places; heights are those of their webs' upper faces. */
+    Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, double lowerBack, double upperBack) {
+        return at(lower).stream()
+                .filter(u -> upper.stream().anyMatch(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < 1)))
+                .map(u -> piece(u, lowerBack, upperBack));
+    }
+
+    private List<Double> at(GirtSpan span) {
+        return at(span.from().at(), span.to().at());
+    }
+
+    private Piece piece(double u, double lowerBack, double upperBack) {
+        Section angle = bay.definition().envelope().bracing().flyBraceSection();
+        double from = lowerBack + (stand.isCleatAbove() ? 0 : stand.web());
+        double to = upperBack - (stand.isCleatAbove() ? stand.web() : 0);
+        double half = stand.member().depth() / 2;
+        Placement at = Placement.of(bay.face().toWorld(u, from, flush ? -half : half), Vec3.UP, bay.out());
+        return new Piece(
+                PartKind.BRIDGING,
+                new Material.Bar(angle, false),
+                Solid.square(angle.profile(), 0, to - from),
+                List.of(),
+                bay.place(at));
+    }
+}

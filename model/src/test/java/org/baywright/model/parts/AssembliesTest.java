@@ -1,0 +1,106 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
+import org.junit.jupiter.api.Test;
+
+/** What is welded to what. */
+class AssembliesTest {
+    private static final String SHED = "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n"
+            + "column: SHS 100x100x5\nrafter: RHS 200x100x5\ncapPlate: {thickness: 12}\ngroutGap: 20\n";
+
+    private static Part part(Shed shed, String mark) {
+        return shed.parts().stream()
+                .filter(p -> p.mark().equals(mark))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Provide
+    Arbitrary<Definition> sheds() {
+        return Definitions.clad();
+    }
+
+    /** A bare frame by hand: each column one base plate under it and one cap on it, each rafter its apex plate. */
+    @Test
+    void barePartsOfAFrameGoTogether() {
+        Shed shed = Shed.of(Definitions.of(SHED + "envelope: none\n"));
+        Assemblies all = Assemblies.of(shed);
+        List<Assembly> columns = all.of(part(shed, "C1"));
+        assertEquals(1, columns.size(), "left and right columns are one piece turned about");
+        assertEquals("C1-A", columns.get(0).mark());
+        assertEquals(8, columns.get(0).quantity());
+        assertEquals(Map.of("BP1", 1, "CP1", 1), columns.get(0).counts());
+        assertEquals(-16, columns.get(0).welded().get(0).nearStation(), 1e-6, "the plate ends where the column begins");
+        assertEquals(Map.of("AP1", 1), all.of(part(shed, "R1")).get(0).counts());
+        assertEquals(
+                part(shed, "C1").massKg()
+                        + part(shed, "BP1").massKg()
+                        + part(shed, "CP1").massKg(),
+                columns.get(0).massKg(),
+                1e-9);
+    }
+
+    /** In a braced bay the left column's brace cleats are on the other hand than the right column's. */
+    @Test
+    void leftAndRightHandAreTwoAssemblies() {
+        Shed shed = Shed.of(Definitions.of(SHED + "envelope: full\n"));
+        List<Assembly> ends = Assemblies.of(shed).of(part(shed, "C1")).stream()
+                .filter(a -> a.places().stream().anyMatch(p -> p.frame() == 1))
+                .toList();
+        assertEquals(2, ends.size());
+        assertNotEquals(
+                ends.get(0).welded().stream().mapToDouble(w -> w.middle().z()).sum(),
+                ends.get(1).welded().stream().mapToDouble(w -> w.middle().z()).sum(),
+                1);
+    }
+
+    /** Every plate is on exactly one member or counted as loose, and every member in exactly one assembly. */
+    @Property(tries = 15)
+    void noPlateIsLostOrWeldedTwice(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        Assemblies all = Assemblies.of(shed);
+        for (Part part : shed.parts()) {
+            if (part.kind().isMember()) {
+                assertEquals(
+                        part.quantity(),
+                        all.of(part).stream().mapToInt(Assembly::quantity).sum(),
+                        part.mark());
+            } else {
+                int welded = all.holding(part).stream()
+                        .mapToInt(a -> a.quantity() * a.counts().get(part.mark()))
+                        .sum();
+                assertEquals(part.quantity(), welded + all.loose(part), part.mark());
+                boolean frame = part.kind().group() == PartKind.Group.PLATES;
+                assertTrue(!frame || all.loose(part) == 0, () -> part.mark() + " is on nothing");
+            }
+        }
+    }
+
+    /** A girt's cleat holes fall on the girt where it is punched: two ways to the same place. */
+    @Property(tries = 10)
+    void holesOfCleatsFallWhereRowsArePunched(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        JointHoles holes = JointHoles.of(shed);
+        for (PartKind kind : List.of(PartKind.GIRT, PartKind.PURLIN)) {
+            for (Part row : shed.parts(kind)) {
+                for (JointHole hole : holes.of(row)) {
+                    assertTrue(
+                            row.punched().stream()
+                                    .anyMatch(p -> Math.abs(p - hole.at().x()) < 0.1),
+                            () -> row.mark() + " is not punched at " + hole.at().x() + ": " + row.punched());
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.baywright.model.definition.Definitions;
+import org.baywright.model.geometry.Convex;
+import org.baywright.model.geometry.Vec3;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Girts, uprights and wall braces against lengths and places worked by hand. */
+class WallSteelTest {
+    private static final String SHED = "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n"
+            + "column: SHS 100x100x5\nenvelope: full\n";
+
+    private static Shed shed(String more) {
+        return Shed.of(Definitions.of(SHED + more));
+    }
+
+    /** Girts that run along the building: those of the side walls. */
+    private static List<Double> sideGirts(Shed shed) {
+        return shed.parts(PartKind.GIRT).stream()
+                .filter(p -> Math.abs(p.places().get(0).placement().along().y()) > 0.5)
+                .map(Part::stockLength)
+                .sorted()
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * Source: end S + 0.075 S, interior S + 0.15 S for lapped Zs; butted Cs S − 10, at an end 5 less; common practice.
+     * A girt starts at the end string line. Flush Zs stop 5 short of the columns' faces, 50 from the line.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "{section: Z150-15}, 6450, 6900",
+        "{section: C150-15}, 5990, 5995",
+        "'{section: Z100-15, place: flush}', 5838, 5890"
+    })
+    void lengthsOfGirts(String girts, double one, double other) {
+        String section = girts.replace("Z100-15", "C100-12");
+        List<Double> lengths = sideGirts(shed("girts: " + section + "\n"));
+        assertEquals(List.of(one, other), lengths);
+    }
+
+    /** A lap shares the cleat on the frame between: four cleats to a row of three bays, and three bolts to a lap. */
+    @Test
+    void lappedGirtsShareTheirCleats() {
+        Shed shed = shed("girts: {section: Z150-15}\n");
+        long girts =
+                places(shed, PartKind.GIRT).filter(WallSteelTest::isOnTheLeft).count();
+        long cleats = places(shed, PartKind.GIRT_CLEAT)
+                .filter(WallSteelTest::isOnTheLeft)
+                .count();
+        assertEquals(girts / 3 * 4, cleats);
+        List<Integer> bolts = shed.parts(PartKind.GIRT).stream()
+                .filter(p -> p.stockLength() == 6900)
+                .map(p -> p.punched().size())
+                .toList();
+        assertTrue(!bolts.isEmpty() && bolts.stream().allMatch(n -> n == 3 + 1 + 3), bolts::toString);
+    }
+
+    private static Stream<Vec3> places(Shed shed, PartKind kind) {
+        return shed.parts(kind).stream()
+                .flatMap(p -> p.places().stream()
+                        .map(at -> at.placement()
+                                .toWorld(kind.isMember() ? p.solid().axisLength() / 2 : 0, 0, 0)));
+    }
+
+    private static boolean isOnTheLeft(Vec3 at) {
+        return at.x() < 0 && at.y() > 0 && at.y() < 18_000;
+    }
+
+    /** Strips of 300 to 700 over a lean-to have a girt, outside the columns or flush between or beside the rafters. */
+    @ParameterizedTest
+    @CsvSource({
+        "600, '{section: C150-15}'",
+        "600, '{section: Z150-15}'",
+        "480, '{section: Z150-15}'",
+        "480, '{section: C100-12, place: flush}'",
+        "600, '{section: C100-12, place: flush}'",
+        "900, '{section: C100-12, place: flush}'"
+    })
+    void everyStripOverALeanToHasAGirt(double drop, String girts) {
+        Shed shed = shed("leanTos: [{side: left, width: 3000, pitch: 5, drop: " + drop + "}]\ngirts: " + girts + "\n");
+        double roof = 4200 - drop;
+        long over = places(shed, PartKind.GIRT)
+                .filter(at -> Math.abs(at.x()) < 160 && at.z() > roof && at.y() > 300 && at.y() < 17_700)
+                .count();
+        assertEquals(3, over);
+    }
+
+    /** The middle of a channel's outline, not its centroid, stands on the jamb's line; the opening stays clear. */
+    @Test
+    void channelJambsStandBesideTheirOpening() {
+        Shed shed = shed("mullions: {section: C150-19}\n"
+                + "openings: [{type: door, wall: front, width: 1000, offset: 3000}]\n");
+        List<Double> faces = shed.parts(PartKind.JAMB).stream()
+                .flatMap(p -> p.places().stream().flatMap(at -> Convex.of(p.solid(), at.placement()).stream()))
+                .flatMap(c -> c.corners().stream())
+                .map(Vec3::x)
+                .toList();
+        assertEquals(
+                3000, faces.stream().filter(x -> x < 3500).max(Double::compare).orElseThrow(), 1e-6);
+        assertEquals(
+                4000, faces.stream().filter(x -> x > 3500).min(Double::compare).orElseThrow(), 1e-6);
+        assertEquals(3000 - 64, faces.stream().min(Double::compare).orElseThrow(), 1e-6);
+    }
+}
