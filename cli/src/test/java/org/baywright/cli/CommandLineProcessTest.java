@@ -72,6 +72,7 @@ class CommandLineProcessTest {
                         "setout.csv",
                         "piece-drawings.pdf",
                         "templates.pdf",
+                        "shop.pdf",
                         "cut-list.pdf",
                         "cut-list.csv",
                         "cutting-plan.pdf",

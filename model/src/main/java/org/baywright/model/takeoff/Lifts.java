@@ -147,10 +147,7 @@ public final class Lifts {
         boolean back = Math.abs(out.z()) > 0.01 ? out.z() < 0 : out.x() + out.y() < 0;
         Vec3 facing = back ? out.negated() : out;
         return List.of(
-                Math.round(facing.x() * 100),
-                Math.round(facing.y() * 100),
-                Math.round(facing.z() * 100),
-                Math.round(facing.dot(row.origin()) / 200));
+                Math.round(facing.x() * 100), Math.round(facing.y() * 100), Math.round(facing.dot(row.origin()) / 200));
     }
 
     private record Row(Part part, Place place, Hung hung) {}

@@ -13,6 +13,9 @@ import org.baywright.model.parts.PartKind;
  * @param leg of the fillet, mm, or as the engineer says
  */
 public record Weld(PartKind joint, String plate, String member, int count, double length, double leg) {
+    /** In place of a member's mark, where no member meets the plate. */
+    public static final String NO_MEMBER = "no member";
+
     /** A bead is rounder than its triangle. @source calculating filler metal consumption: 1.15 */
     private static final double BEAD = 1.15;
 

@@ -85,10 +85,10 @@ final class WeldFinder {
         return 2 * Math.min(face.depth(), face.width());
     }
 
-    /** What touches no member that carries such plates is welded on site, as a cleat is. */
+    /** What touches no member that carries such plates is counted as a cleat on whatever the engineer shows. */
     private void loose(Part plate, int count) {
         if (count > 0) {
-            add(plate, "on site", count, sides(plate), 5);
+            add(plate, Weld.NO_MEMBER, count, sides(plate), 5);
         }
     }
 
@@ -110,6 +110,6 @@ final class WeldFinder {
                 .filter(p -> p.places().stream().anyMatch(q -> q.frame() == bracket.frame()))
                 .min(nearer)
                 .map(Part::mark)
-                .orElse("on site");
+                .orElse(Weld.NO_MEMBER);
     }
 }

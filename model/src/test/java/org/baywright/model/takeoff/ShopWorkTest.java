@@ -81,7 +81,7 @@ class ShopWorkTest {
         assertEquals(
                 shed.parts().stream().mapToInt(assemblies::loose).sum(),
                 welds.list().stream()
-                        .filter(w -> w.member().equals("on site"))
+                        .filter(w -> w.member().equals(Weld.NO_MEMBER))
                         .mapToInt(Weld::count)
                         .sum());
         BillLine bought = Bill.of(building).lines(BillGroup.CONSUMABLES).stream()

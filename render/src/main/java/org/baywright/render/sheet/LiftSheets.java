@@ -40,7 +40,7 @@ final class LiftSheets {
         flow.table("What is lifted", new LiftSheets(shed).table());
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("Before anything is lifted")));
         cautions().forEach(words -> notes.add(Paragraph.bullet(words)));
-        flow.columns(notes, 2);
+        flow.columns(notes, 3);
         return flow.drafts("W5.", "Lifting");
     }
 

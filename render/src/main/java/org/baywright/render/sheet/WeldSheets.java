@@ -53,6 +53,11 @@ final class WeldSheets {
         sequence().forEach(words -> notes.add(Paragraph.bullet(words)));
         notes.add(Paragraph.heading("Take care"));
         cautions().forEach(words -> notes.add(Paragraph.bullet(words)));
+        if (welds.list().stream().anyMatch(w -> w.member().equals(Weld.NO_MEMBER))) {
+            notes.add(
+                    Paragraph.bullet("No member: some plates stand clear of every member, such as cleats in a corner of"
+                            + " walls. They are counted; how they are held is for the engineer to show."));
+        }
         flow.columns(notes, 2);
         return flow.drafts("W3.", "Weld list");
     }
