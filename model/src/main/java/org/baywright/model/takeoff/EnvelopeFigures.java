@@ -20,7 +20,13 @@ final class EnvelopeFigures {
         sheets(building.cladding(), to);
         rows(building.shed(), to);
         fixings(building, to);
-        ground(building.shed(), to);
+        return to;
+    }
+
+    /** What any shed takes on its ground and in the shop, closed or bare. */
+    static Map<String, Number> ofGround(Shed shed) {
+        Map<String, Number> to = new LinkedHashMap<>();
+        ground(shed, to);
         return to;
     }
 

@@ -30,11 +30,13 @@ public record Summary(Map<String, Number> figures) {
     /** The figures of a building. */
     public static Summary of(Building building) {
         Map<String, Number> figures = new LinkedHashMap<>(of(building.shed()).figures);
+        Map<String, Number> more = new LinkedHashMap<>();
         if (building.shed().definition().envelope().isFull()) {
-            EnvelopeFigures.of(building)
-                    .forEach((name, value) ->
-                            figures.put(name, value instanceof Integer ? value : rounded(value.doubleValue(), 3)));
+            more.putAll(EnvelopeFigures.of(building));
         }
+        more.putAll(EnvelopeFigures.ofGround(building.shed()));
+        more.forEach(
+                (name, value) -> figures.put(name, value instanceof Integer ? value : rounded(value.doubleValue(), 3)));
         return new Summary(figures);
     }
 

@@ -33,8 +33,8 @@ class ConsumablesTest {
     /**
      * Common practice, no source: 70 holes for 16 mm rods, just under 200 deep, took about 14 m of drilling and between
      * six and seven 500 mL cartridges, filled a little over half to two thirds, at three strokes a hole. By our losses
-     * two thirds opens the sixth cartridge; that more than six were used means a fill of 0.72 to 0.83, or that half as
-     * much again was lost.
+     * two thirds opens the sixth cartridge; that more than six were used means a fill of 0.72 to 0.83, or greater
+     * losses than ours.
      */
     @Test
     void seventyHolesTakeSixToSevenCartridges() {
