@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Placement;
@@ -30,11 +31,14 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
         return at;
     }
 
-    /** Between two rows whose lengths are bridged at the same places; heights are those of their webs' upper faces. */
-    Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, double lowerBack, double upperBack) {
+    /** Between a length and those over it that are bridged at the same places, each at the height of its own back. */
+    Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, ToDoubleFunction<GirtSpan> back) {
         return at(lower).stream()
-                .filter(u -> upper.stream().anyMatch(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < 1)))
-                .map(u -> piece(u, lowerBack, upperBack));
+                .flatMap(u -> upper.stream()
+                        .filter(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < 1))
+                        .findFirst()
+                        .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
+                        .stream());
     }
 
     private List<Double> at(GirtSpan span) {

@@ -70,10 +70,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         for (int i = 1; i < butted.size(); i++) {
             List<GirtSpan> upper = butted.get(i);
             for (GirtSpan lower : butted.get(i - 1)) {
-                Optional<GirtSpan> over = upper.stream().findFirst();
-                over.ifPresent(o -> bridging()
-                        .between(lower, upper, back(lapped(lower, neighbours)), back(lapped(o, neighbours)))
-                        .forEach(pieces::add));
+                bridging()
+                        .between(lower, upper, span -> back(lapped(span, neighbours)))
+                        .forEach(pieces::add);
             }
         }
         return pieces;

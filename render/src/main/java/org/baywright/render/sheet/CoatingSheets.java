@@ -108,7 +108,7 @@ final class CoatingSheets {
                 Figure.decimal(first.diagonal(), 0),
                 String.valueOf(first.diameter()),
                 String.valueOf(like.closedEnds),
-                like.closedEnds == 0 ? "ends open" : String.valueOf(first.holes()));
+                like.closedEnds == 0 ? "none while both ends stay open" : String.valueOf(first.holes()));
     }
 
     /** @source coverage rule of a paint supplier; masking: common practice */
