@@ -60,10 +60,12 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
 
     private static String grid(SetOut setOut, Upright on, Place plate) {
         Vec2 at = floor(plate);
-        List<ColumnLine> lines = setOut.columnLines();
         boolean column = on.part.kind() == PartKind.COLUMN || on.part.kind() == PartKind.LEAN_TO_COLUMN;
         boolean end = !column && Math.abs(plate.placement().depth().y()) > 0.5;
         int frame = on.place.frame();
+        // Lean-tos of other bays may have lines of their own nearer by.
+        List<ColumnLine> lines =
+                setOut.columnLines().stream().filter(l -> l.has(frame)).toList();
         String letter = lines.stream()
                 .min(Comparator.comparingDouble(l -> Math.abs(l.x() - at.x())))
                 .orElseThrow()

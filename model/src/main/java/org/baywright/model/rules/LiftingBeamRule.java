@@ -91,7 +91,13 @@ final class LiftingBeamRule implements Rule {
 
     private static void hook(Asked asked, LiftingBeam beam) {
         double hook = beam.underside() - beam.hookDrop();
-        if (hook < LeanToHeadRule.HEAD) {
+        if (hook <= 0) {
+            asked.error(
+                    "hook-under-floor",
+                    "liftingBeam.hookDrop",
+                    "the hook at its highest would hang " + Asked.mm(-hook) + " mm under the floor",
+                    "set hookDrop under " + Asked.mm(beam.underside()));
+        } else if (hook < LeanToHeadRule.HEAD) {
             asked.advice(
                     "hook-low",
                     "liftingBeam.hookDrop",

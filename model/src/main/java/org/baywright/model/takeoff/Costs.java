@@ -75,6 +75,11 @@ public final class Costs {
         return BigDecimal.valueOf(amount).setScale(decimals, RoundingMode.HALF_UP);
     }
 
+    /** Whether any line of a group has a price; without one its total is not zero but unknown. */
+    public boolean isPriced(BillGroup group) {
+        return bill.lines(group).stream().anyMatch(l -> cost(l).isPresent());
+    }
+
     /** What the priced lines of a group cost. */
     public BigDecimal total(BillGroup group) {
         return bill.lines(group).stream()

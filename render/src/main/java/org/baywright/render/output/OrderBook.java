@@ -35,6 +35,8 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
     private static final String CAUTION = "Quantities from model, buyer to verify";
 
     /** The writer stamps the time of day into its properties; this one is the same every day. */
+    private static final String UNPRICED = "no price";
+
     private static final String MADE = "2026-01-01T00:00:00Z";
 
     /** Least and most width of a column, in characters. */
@@ -147,7 +149,7 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
                 price.map(p -> Cell.of(p.amount().doubleValue(), p.amount().scale()))
                         .orElse(Cell.of("")),
                 Cell.of(price.map(PriceList.Price::unit).orElse("")),
-                cost.map(c -> Cell.of(c.doubleValue(), 2)).orElse(Cell.of("no price")));
+                cost.map(c -> Cell.of(c.doubleValue(), 2)).orElse(Cell.of(UNPRICED)));
     }
 
     private List<Cell> total(BillGroup group, int width) {
@@ -161,7 +163,7 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
         if (width > cells.size()) {
             cells.add(Cell.of(""));
             cells.add(Cell.of(""));
-            cells.add(costs.map(c -> Cell.of(c.total(group).doubleValue(), 2)).orElse(Cell.of("")));
+            cells.add(costs.map(c -> total(c, group)).orElse(Cell.of("")));
         }
         return cells;
     }
@@ -193,9 +195,13 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
                 bill.mass(group) > 0 ? Cell.of(bill.mass(group), 1) : Cell.of("")));
         costs.filter(c -> group.isBought()).ifPresent(c -> {
             cells.add(Cell.of(lines.stream().filter(l -> c.cost(l).isEmpty()).count()));
-            cells.add(Cell.of(c.total(group).doubleValue(), 2));
+            cells.add(total(c, group));
         });
         return cells;
+    }
+
+    private static Cell total(Costs costs, BillGroup group) {
+        return costs.isPriced(group) ? Cell.of(costs.total(group).doubleValue(), 2) : Cell.of(UNPRICED);
     }
 
     /** Mass is what is delivered: the cut list is of the bars above it. */
@@ -204,7 +210,9 @@ public record OrderBook(Project project, Bill bill, Optional<Costs> costs) {
                 .filter(l -> l.group().isBought())
                 .mapToDouble(BillLine::massKg)
                 .sum();
-        List<Cell> cells = new ArrayList<>(List.of(Cell.of("To buy"), Cell.of(""), Cell.of(mass, 1)));
+        boolean part = costs.map(c -> !c.unpriced().isEmpty()).orElse(false);
+        String words = part ? "To buy; cost of the priced lines only" : "To buy";
+        List<Cell> cells = new ArrayList<>(List.of(Cell.of(words), Cell.of(""), Cell.of(mass, 1)));
         costs.ifPresent(c -> {
             cells.add(Cell.of(c.unpriced().size()));
             cells.add(Cell.of(c.total().doubleValue(), 2));

@@ -202,7 +202,8 @@ final class BarSheets {
         List<String> shift = plates.shift();
         String move = shift.get(0).equals("–")
                 ? "No shift of the plate misses every bar."
-                : "Plate to move along " + shift.get(0) + ", across " + shift.get(1) + ": " + shift.get(2) + ".";
+                : "Plate to move along " + shift.get(0) + ", across " + shift.get(1) + ": " + shift.get(2)
+                        + ". Its column moves with it: ask the engineer first.";
         return List.of(Paragraph.of(plates.counts() + (n > 1 ? "; " + (n - 1) + " more alike" : "") + ". " + move));
     }
 

@@ -30,11 +30,11 @@ record CostColumns(Costs costs) {
         }
         Row last = rows.get(rows.size() - 1);
         if (last.kind() == Row.Kind.TOTAL) {
-            rows.set(rows.size() - 1, with(last, "", money(costs.total(group))));
+            rows.set(rows.size() - 1, with(last, "", total(group)));
         } else {
             List<String> cells = new ArrayList<>(List.of("", group.shortTitle()));
             cells.addAll(Collections.nCopies(columns.size() - 3, ""));
-            cells.add(money(costs.total(group)));
+            cells.add(total(group));
             rows.add(new Row(cells, Row.Kind.TOTAL));
         }
         return new Table(columns, rows, table.width(), table.fills());
@@ -43,6 +43,10 @@ record CostColumns(Costs costs) {
     private Row priced(Row row, BillLine line) {
         String price = costs.price(line).map(CostColumns::price).orElse("");
         return costs.cost(line).map(c -> with(row, price, money(c))).orElseGet(() -> with(row, "", UNPRICED));
+    }
+
+    private String total(BillGroup group) {
+        return costs.isPriced(group) ? money(costs.total(group)) : UNPRICED;
     }
 
     private static String price(PriceList.Price price) {
