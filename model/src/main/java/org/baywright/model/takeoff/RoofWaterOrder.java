@@ -5,6 +5,9 @@ import java.util.List;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.GutterRun;
 import org.baywright.model.definition.RoofWater;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.SetOut;
 
 /** Gutters in stock lengths with their ends, outlets and brackets, and downpipes with their straps. */
 final class RoofWaterOrder {
@@ -37,7 +40,7 @@ final class RoofWaterOrder {
         List<String> marks = marks(runs);
         List<BillLine> lines = new ArrayList<>(gutters(runs, water, marks));
         if (pipes(runs) > 0) {
-            lines.addAll(downpipes(runs, water, marks));
+            lines.addAll(downpipes(building.shed(), runs, water, marks));
         }
         return lines;
     }
@@ -83,11 +86,24 @@ final class RoofWaterOrder {
                         2 * runs.size()));
     }
 
-    private static List<BillLine> downpipes(List<GutterRun> runs, RoofWater water, List<String> marks) {
+    /** Where a pipe ends: on the roof of a lean-to below it, else on the floor. */
+    private static double foot(Shed shed, GutterRun run, Vec3 pipe) {
+        SetOut setOut = shed.setOut();
+        double purlin = shed.definition().envelope().purlins().member().depth();
+        return setOut.leanTos().stream()
+                .filter(l ->
+                        !run.slope().line().leanTo() && l.side() == run.slope().side())
+                .filter(l ->
+                        pipe.y() >= setOut.frameLine(l.firstFrame()) && pipe.y() <= setOut.frameLine(l.lastFrame()))
+                .mapToDouble(l -> l.roof().heightAt(pipe.x()) + l.roof().plumb(purlin))
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static List<BillLine> downpipes(Shed shed, List<GutterRun> runs, RoofWater water, List<String> marks) {
         double depth = water.gutter().depth();
         List<Double> drops = runs.stream()
-                .flatMap(r -> r.downpipes().stream())
-                .map(p -> Math.max(p.z() - depth, 0) + OFFSET)
+                .flatMap(r -> r.downpipes().stream().map(p -> Math.max(p.z() - depth - foot(shed, r, p), 0) + OFFSET))
                 .toList();
         double net = drops.stream().mapToDouble(d -> d).sum() / 1000;
         int lengths = drops.stream()
@@ -103,7 +119,7 @@ final class RoofWaterOrder {
                 PIPE_STOCK,
                 marks,
                 pipes + (pipes == 1 ? " downpipe" : " downpipes")
-                        + "; each from the gutter to the floor with an offset");
+                        + "; each from the gutter to the floor, or to a lean-to's roof below it, with an offset");
         return List.of(
                 BillLine.measured(GROUP, pipe, lengths, BillLine.Unit.METRES, net, lengths * PIPE_STOCK / 1000),
                 BillLine.counted(
