@@ -2,7 +2,9 @@ package org.baywright.model.cladding;
 
 import java.util.List;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.RoofSlope;
+import org.baywright.model.setout.SetOut;
 
 /**
  * A gutter along one eave with its downpipes.
@@ -15,9 +17,24 @@ import org.baywright.model.setout.RoofSlope;
  * @param downpipes where the pipes drop from it
  */
 public record GutterRun(RoofSlope slope, Vec3 from, Vec3 to, double catchmentM2, double flowLs, List<Vec3> downpipes) {
+    private static final double ON_LINE = 1;
+
     /** Copies the list. */
     public GutterRun {
         downpipes = List.copyOf(downpipes);
+    }
+
+    /** Height of the foot of one of its pipes: on the roof of a lean-to that it stands over, else on the floor. */
+    public double foot(Shed shed, Vec3 pipe) {
+        SetOut setOut = shed.setOut();
+        double purlin = shed.definition().envelope().purlins().member().depth();
+        return setOut.leanTos().stream()
+                .filter(l -> !slope.line().leanTo() && l.side() == slope.side())
+                .filter(l -> pipe.y() >= setOut.frameLine(l.firstFrame()) - ON_LINE
+                        && pipe.y() <= setOut.frameLine(l.lastFrame()) + ON_LINE)
+                .mapToDouble(l -> l.roof().heightAt(pipe.x()) + l.roof().plumb(purlin))
+                .findFirst()
+                .orElse(0);
     }
 
     /** How long it is. */

@@ -126,11 +126,6 @@ public record SectionCuts(
         return total(LaidBar::offcutMm);
     }
 
-    /** Length lost at the ends of bars and in wedges between unlike mitres. */
-    public double trimAndWedgesMm() {
-        return total(b -> b.wedgesMm() + b.saw().endTrimMm());
-    }
-
     /** The share of the bars that ends in no piece. */
     public double wastePercent() {
         return bars.isEmpty() ? 0 : 100 * (1 - usedMm() / stockMm());

@@ -1,7 +1,9 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.Optional;
 import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofSlope;
@@ -37,6 +39,15 @@ public record Shed(Definition definition, SetOut setOut, List<Part> parts, List<
     /** How many parts of one kind, all marks together. */
     public int count(PartKind kind) {
         return parts(kind).stream().mapToInt(Part::quantity).sum();
+    }
+
+    /** The lifting beam over a frame; a bare frame has none, whatever was asked for. */
+    public Optional<LiftingBeam> liftingBeam(int frame) {
+        return definition
+                .envelope()
+                .liftingBeam()
+                .filter(b -> count(PartKind.LIFTING_BEAM) > 0)
+                .filter(b -> frame >= b.fromFrame() && frame <= b.toFrame());
     }
 
     /** The planes of its roof. */

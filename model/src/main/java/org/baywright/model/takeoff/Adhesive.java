@@ -74,11 +74,6 @@ public record Adhesive(int holes, Anchor anchor) {
         return holes * FILL * holeMl();
     }
 
-    /** What leaves the cartridges after their nozzles are primed. */
-    public double drawnMl() {
-        return fillMl() * (1 + LOSS);
-    }
-
     /** How many cartridges holes use up that are filled to a part of their depth, not rounded. */
     public double cartridgesAt(double fill) {
         double each = anchor.cartridge().volumeMl() - anchor.cartridge().primingMl();

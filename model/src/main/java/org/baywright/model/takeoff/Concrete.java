@@ -3,7 +3,6 @@ package org.baywright.model.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.definition.Slab;
-import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -44,21 +43,12 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
     /** What the shed stands on. */
     public static Concrete of(Shed shed) {
         Slab slab = shed.definition().ground().slab();
-        Geometry outline = slabEdge(shed).shape();
+        Geometry outline = SlabEdge.of(shed.definition(), shed.setOut()).shape();
         List<Geometry> pads = pads(shed, slab.padSide());
         double padM2 = pads.isEmpty()
                 ? 0
                 : UnaryUnionOp.union(pads).intersection(outline).getArea() / 1e6;
         return new Concrete(outline.getArea() / 1e6, padM2, slab);
-    }
-
-    /** The corners of the slab's edge in plan, the first again at the end. */
-    public static List<Vec2> edge(Shed shed) {
-        return slabEdge(shed).corners();
-    }
-
-    private static SlabEdge slabEdge(Shed shed) {
-        return SlabEdge.of(shed.definition(), shed.setOut());
     }
 
     private static List<Geometry> pads(Shed shed, double side) {

@@ -5,9 +5,7 @@ import java.util.List;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.GutterRun;
 import org.baywright.model.definition.RoofWater;
-import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.SetOut;
 
 /** Gutters in stock lengths with their ends, outlets and brackets, and downpipes with their straps. */
 final class RoofWaterOrder {
@@ -86,24 +84,10 @@ final class RoofWaterOrder {
                         2 * runs.size()));
     }
 
-    /** Where a pipe ends: on the roof of a lean-to below it, else on the floor. */
-    private static double foot(Shed shed, GutterRun run, Vec3 pipe) {
-        SetOut setOut = shed.setOut();
-        double purlin = shed.definition().envelope().purlins().member().depth();
-        return setOut.leanTos().stream()
-                .filter(l ->
-                        !run.slope().line().leanTo() && l.side() == run.slope().side())
-                .filter(l ->
-                        pipe.y() >= setOut.frameLine(l.firstFrame()) && pipe.y() <= setOut.frameLine(l.lastFrame()))
-                .mapToDouble(l -> l.roof().heightAt(pipe.x()) + l.roof().plumb(purlin))
-                .findFirst()
-                .orElse(0);
-    }
-
     private static List<BillLine> downpipes(Shed shed, List<GutterRun> runs, RoofWater water, List<String> marks) {
         double depth = water.gutter().depth();
         List<Double> drops = runs.stream()
-                .flatMap(r -> r.downpipes().stream().map(p -> Math.max(p.z() - depth - foot(shed, r, p), 0) + OFFSET))
+                .flatMap(r -> r.downpipes().stream().map(p -> Math.max(p.z() - depth - r.foot(shed, p), 0) + OFFSET))
                 .toList();
         double net = drops.stream().mapToDouble(d -> d).sum() / 1000;
         int lengths = drops.stream()

@@ -122,8 +122,8 @@ final class BarSheets {
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
-        String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        PlacedView view = sheet.view("HOLES AND BARS" + lines, strip.cell(), plan.bounds(strip), PLAN, strips.scale());
+        PlacedView view = sheet.view(
+                strips.name("HOLES AND BARS", strip), strip.cell(), plan.bounds(strip), PLAN, strips.scale());
         plan.strings(view, strip);
         double from = shed.setOut().frameLine(strip.firstFrame()) - Plan.BEYOND;
         double to = shed.setOut().frameLine(strip.lastFrame()) + Plan.BEYOND;

@@ -60,9 +60,8 @@ final class BaseSheet {
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
-        String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        PlacedView view =
-                sheet.view("BASE PLATE SET-OUT" + lines, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
+        PlacedView view = sheet.view(
+                strips.name("BASE PLATE SET-OUT", strip), strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);

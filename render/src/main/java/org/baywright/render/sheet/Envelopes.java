@@ -17,7 +17,6 @@ import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.ColumnLine;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.ThinLine;
 
@@ -101,32 +100,13 @@ final class Envelopes {
         double side = Math.sqrt(water.downpipe().areaMm2());
         for (Vec3 pipe : run.downpipes()) {
             double x = pipe.x() + out * (PIPE_OFF + side / 2);
-            double foot = foot(building, run, pipe);
+            double foot = run.foot(building.shed(), pipe);
             double length = pipe.z() - depth - foot;
             if (length > 1) {
                 Placement at = Placement.of(new Vec3(x, pipe.y(), foot), Vec3.UP, Vec3.ACROSS);
                 items.add(new Item(Scene.SKIN, Solid.square(Profile.rectangle(side, side), 0, length), at));
             }
         }
-    }
-
-    /** The floor, or the roof of the lean-to that the pipe stands over. */
-    private static double foot(Building building, GutterRun run, Vec3 pipe) {
-        Shed shed = building.shed();
-        double purlin = shed.definition().envelope().purlins().member().depth();
-        return run.slope().line().leanTo()
-                ? 0
-                : shed.setOut().leanTos().stream()
-                        .filter(l -> l.side() == run.slope().side())
-                        .filter(l -> pipe.y() >= shed.setOut().frameLine(l.firstFrame()) - 1
-                                && pipe.y() <= shed.setOut().frameLine(l.lastFrame()) + 1)
-                        .mapToDouble(l -> onRoof(l, pipe.x(), purlin))
-                        .findFirst()
-                        .orElse(0);
-    }
-
-    private static double onRoof(ColumnLine lean, double x, double purlin) {
-        return lean.roof().heightAt(x) + lean.roof().plumb(purlin);
     }
 
     /** The free edges of barges and corners, just outside the sheets they cover. */

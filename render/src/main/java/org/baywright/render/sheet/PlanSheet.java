@@ -73,8 +73,7 @@ final class PlanSheet {
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
-        String name =
-                "FLOOR PLAN" + (strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "");
+        String name = strips.name("FLOOR PLAN", strip);
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);

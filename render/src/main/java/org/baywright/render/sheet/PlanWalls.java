@@ -10,7 +10,6 @@ import org.baywright.model.definition.Opening;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
-import org.baywright.model.takeoff.Concrete;
 import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
@@ -39,7 +38,7 @@ record PlanWalls(Building building) {
     /** Draws the walls of a strip, and the slab they stand on. */
     void draw(PlacedView view, PlanAxes axes, double first, double last) {
         if (building.shed().definition().envelope().isFull()) {
-            slab(view, axes, new double[] {first, last});
+            SlabLine.draw(view, axes, building.shed(), first - PAST, last + PAST);
         }
         for (Surface wall : walls()) {
             double from = wall.outline().get(0).x();
@@ -60,19 +59,6 @@ record PlanWalls(Building building) {
             run.downpipes().stream()
                     .filter(p -> p.y() >= first - PAST && p.y() <= last + PAST)
                     .forEach(p -> pipe(view, axes, run, p));
-        }
-    }
-
-    private void slab(PlacedView view, PlanAxes axes, double[] strip) {
-        List<Vec2> edge = Concrete.edge(building.shed());
-        for (int i = 1; i < edge.size(); i++) {
-            Vec2 a = edge.get(i - 1);
-            Vec2 b = edge.get(i);
-            if (Math.max(a.y(), b.y()) > strip[0] - PAST && Math.min(a.y(), b.y()) < strip[1] + PAST) {
-                Vec3 from = cut(new Vec3(a.x(), a.y(), 0), strip);
-                Vec3 to = cut(new Vec3(b.x(), b.y(), 0), strip);
-                view.line(axes.at(from.x(), from.y()), axes.at(to.x(), to.y()), Pen.DIMENSION, Layer.CONCRETE);
-            }
         }
     }
 

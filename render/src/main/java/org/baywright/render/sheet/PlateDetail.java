@@ -5,23 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.baywright.model.definition.Anchor;
-import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
-import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.Side;
 import org.baywright.render.dimension.Spot;
-import org.baywright.render.mark.Arc;
-import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
-import org.baywright.render.paper.Scale;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -30,10 +24,6 @@ import org.locationtech.jts.geom.Envelope;
  */
 final class PlateDetail {
     private static final Margins MARGINS = new Margins(34, 22, 20, 15);
-    private static final List<Scale> SCALES = List.of(new Scale(5), new Scale(10), new Scale(20));
-
-    /** The share of the cell that the drawing takes; words take the rest. */
-    private static final double DRAWN = 0.64;
 
     /** A longer list of columns than this leaves its cell. */
     private static final int LONGEST_LIST = 160;
@@ -47,70 +37,26 @@ final class PlateDetail {
     }
 
     void draw(SheetBuilder sheet, Envelope cell) {
-        Envelope bounds = new Envelope(-use.width() / 2, use.width() / 2, -use.depth() / 2, use.depth() / 2);
-        Margins margins = new Margins(
-                MARGINS.left(), MARGINS.right() + (1 - DRAWN) * cell.getWidth(), MARGINS.below(), MARGINS.above());
         String name = Fitted.line(
                 use.plate().mark() + " UNDER " + use.section().designation(), 3.5, Face.BOLD, cell.getWidth() / 2);
-        PlacedView view = sheet.view(name, cell, bounds, margins, scale(bounds, cell, margins));
-        plate(view);
-        column(view);
-        holes(view);
-        stringLine(view);
-        dimensions(view.annotate());
-        label(view);
-        Envelope words = Cells.across(cell, DRAWN, 1);
-        sheet.draw(Notes.of(words(), words.getWidth() - 4)
-                .draw(new Vec2(words.getMinX() + 1, words.getMaxY() - MARGINS.above())));
+        Vec2 size = new Vec2(use.width(), use.depth());
+        PlateFace face = PlateFace.of(sheet, name, cell, MARGINS, use.plate(), size);
+        face.outline(use.width(), use.depth());
+        middleLines(face.view());
+        face.upright(
+                SectionShape.rings(use.section(), use.standing()),
+                use.footings().get(0).column().mark());
+        use.holes().forEach(face::hole);
+        stringLine(face.view());
+        dimensions(face.view().annotate());
+        label(face.view());
+        PlateFace.words(sheet, words(), cell, MARGINS.above());
     }
 
-    private static Scale scale(Envelope bounds, Envelope room, Margins margins) {
-        Scale fitting = PlacedView.fitting(room, bounds, margins);
-        return SCALES.stream().filter(s -> s.n() >= fitting.n()).findFirst().orElse(fitting);
-    }
-
-    private void plate(PlacedView view) {
-        List<Vec2> corners = Profile.corners(use.width(), use.depth());
-        view.draw(List.of(new Stroke(
-                onPaper(view, corners),
-                true,
-                Pen.OUTLINE,
-                Layer.PLATE,
-                use.plate().mark())));
+    private void middleLines(PlacedView view) {
         double past = 3.0 * view.port().scale().n();
         view.line(new Vec2(-use.width() / 2 - past, 0), new Vec2(use.width() / 2 + past, 0), Pen.GRID, Layer.GRID);
         view.line(new Vec2(0, -use.depth() / 2 - past), new Vec2(0, use.depth() / 2 + past), Pen.GRID, Layer.GRID);
-    }
-
-    private void column(PlacedView view) {
-        List<List<Vec2>> rings = SectionShape.rings(use.section(), use.standing()).stream()
-                .map(ring -> onPaper(view, ring))
-                .toList();
-        String part = use.footings().get(0).column().mark();
-        view.draw(List.of(new Fill(rings, 0.35, Layer.STEEL, part)));
-        view.draw(rings.stream()
-                .map(r -> new Stroke(r, true, Pen.VISIBLE, Layer.STEEL, part))
-                .toList());
-    }
-
-    private static List<Vec2> onPaper(PlacedView view, List<Vec2> ring) {
-        return ring.stream().map(view.port()::toPaper).toList();
-    }
-
-    private void holes(PlacedView view) {
-        for (Hole hole : use.holes()) {
-            double radius = hole.diameter() / 2;
-            Vec2 centre = view.port().toPaper(hole.at());
-            view.draw(List.of(Arc.circle(
-                    centre,
-                    view.port().toPaper(radius),
-                    Pen.VISIBLE,
-                    Layer.ANCHOR,
-                    use.plate().mark())));
-            double arm = radius + 1.2 * view.port().scale().n();
-            view.line(hole.at().plus(new Vec2(-arm, 0)), hole.at().plus(new Vec2(arm, 0)), Pen.DIMENSION, Layer.ANCHOR);
-            view.line(hole.at().plus(new Vec2(0, -arm)), hole.at().plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.ANCHOR);
-        }
     }
 
     private double face() {

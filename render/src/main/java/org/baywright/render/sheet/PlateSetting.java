@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.PlateStand;
@@ -13,23 +12,16 @@ import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
-import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.Side;
 import org.baywright.render.dimension.Spot;
-import org.baywright.render.mark.Arc;
-import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Pen;
-import org.baywright.render.paper.Scale;
 import org.locationtech.jts.geom.Envelope;
 
 /** How each type of plate is laid to its string lines: turn, faces on lines, and every hole line from them. */
 final class PlateSetting {
     private static final Margins MARGINS = new Margins(34, 20, 20, 24);
-    private static final List<Scale> SCALES = List.of(new Scale(5), new Scale(10), new Scale(20));
-    private static final double DRAWN = 0.64;
     private static final int PER_SHEET = 4;
 
     /** A longer list of places than this leaves its cell. */
@@ -70,41 +62,16 @@ final class PlateSetting {
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {
-        Envelope bounds = new Envelope(-type.width() / 2, type.width() / 2, -type.depth() / 2, type.depth() / 2);
-        Margins margins = new Margins(
-                MARGINS.left(), MARGINS.right() + (1 - DRAWN) * cell.getWidth(), MARGINS.below(), MARGINS.above());
         String where = !type.ofFrame() ? " IN A WALL" : type.end() ? " ON AN END LINE" : " ON A LINE BETWEEN";
-        PlacedView view = sheet.view(type.plate().mark() + where, cell, bounds, margins, scale(bounds, cell, margins));
-        steel(view);
-        lines(view);
-        type.plate().holes().forEach(hole -> hole(view, hole));
-        dimensions(view.annotate());
-        numbers(view);
-        Envelope words = Cells.across(cell, DRAWN, 1);
-        sheet.draw(Notes.of(words(), words.getWidth() - 4)
-                .draw(new Vec2(words.getMinX() + 1, words.getMaxY() - MARGINS.above() / 2)));
-    }
-
-    private static Scale scale(Envelope bounds, Envelope room, Margins margins) {
-        Scale fitting = PlacedView.fitting(room, bounds, margins);
-        return SCALES.stream().filter(s -> s.n() >= fitting.n()).findFirst().orElse(fitting);
-    }
-
-    private void steel(PlacedView view) {
-        List<Vec2> plate = onPaper(view, Profile.corners(type.width(), type.depth()));
-        view.draw(List.of(
-                new Stroke(plate, true, Pen.OUTLINE, Layer.PLATE, type.plate().mark())));
-        List<List<Vec2>> rings =
-                type.rings().stream().map(ring -> onPaper(view, ring)).toList();
-        String upright = type.upright().mark();
-        view.draw(List.of(new Fill(rings, 0.35, Layer.STEEL, upright)));
-        view.draw(rings.stream()
-                .map(ring -> new Stroke(ring, true, Pen.VISIBLE, Layer.STEEL, upright))
-                .toList());
-    }
-
-    private static List<Vec2> onPaper(PlacedView view, List<Vec2> ring) {
-        return ring.stream().map(view.port()::toPaper).toList();
+        Vec2 size = new Vec2(type.width(), type.depth());
+        PlateFace face = PlateFace.of(sheet, type.plate().mark() + where, cell, MARGINS, type.plate(), size);
+        face.outline(type.width(), type.depth());
+        face.upright(type.rings(), type.upright().mark());
+        lines(face.view());
+        type.plate().holes().forEach(face::hole);
+        dimensions(face.view().annotate());
+        numbers(face.view());
+        PlateFace.words(sheet, words(), cell, MARGINS.above() / 2);
     }
 
     /** The string line of the row, and the line of the frame. */
@@ -117,20 +84,6 @@ final class PlateSetting {
         view.line(new Vec2(-x, type.frame()), new Vec2(x, type.frame()), pen, Layer.GRID);
         Vec2 row = view.port().toPaper(new Vec2(type.row(), -y));
         view.annotate().place(Label.of(row, Label.Pointer.ARROW, "String line").preferring(Spot.BELOW_LEFT));
-    }
-
-    private void hole(PlacedView view, Hole hole) {
-        double radius = hole.diameter() / 2;
-        Vec2 centre = view.port().toPaper(hole.at());
-        view.draw(List.of(Arc.circle(
-                centre,
-                view.port().toPaper(radius),
-                Pen.VISIBLE,
-                Layer.ANCHOR,
-                type.plate().mark())));
-        double arm = radius + 1.2 * view.port().scale().n();
-        view.line(hole.at().plus(new Vec2(-arm, 0)), hole.at().plus(new Vec2(arm, 0)), Pen.DIMENSION, Layer.ANCHOR);
-        view.line(hole.at().plus(new Vec2(0, -arm)), hole.at().plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.ANCHOR);
     }
 
     /** Running from the two lines to every hole line, and the plate round its holes. */

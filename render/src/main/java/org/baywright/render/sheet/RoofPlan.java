@@ -88,8 +88,7 @@ final class RoofPlan {
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips, Subject subject) {
-        String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        String name = subject.title().toUpperCase(Locale.ROOT) + lines;
+        String name = strips.name(subject.title().toUpperCase(Locale.ROOT), strip);
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
         subject.content().accept(view, strip);

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
-import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -164,18 +162,9 @@ record SectionEnvelope(Building building, int frame) {
         }
     }
 
-    private Optional<LiftingBeam> beam() {
-        return building.shed()
-                .definition()
-                .envelope()
-                .liftingBeam()
-                .filter(b -> !building.shed().parts(PartKind.LIFTING_BEAM).isEmpty())
-                .filter(b -> frame >= b.fromFrame() && frame <= b.toFrame());
-    }
-
     /** The hook of a lifting beam at its highest. */
     private void hook(PlacedView view) {
-        beam().ifPresent(b -> {
+        building.shed().liftingBeam(frame).ifPresent(b -> {
             double x = b.along() ? b.offset() : building.shed().setOut().span() / 2;
             view.line(
                     new Vec2(x, b.underside()), new Vec2(x, b.underside() - b.hookDrop()), Pen.DIMENSION, Layer.STEEL);
@@ -226,9 +215,15 @@ record SectionEnvelope(Building building, int frame) {
                 annotate.note(line.from().plus(line.to().minus(line.from()).times(NAMED_AT)), cut.name());
             }
         }
-        beam().ifPresent(b -> annotate.note(
-                new Vec2(b.along() ? b.offset() : building.shed().setOut().span() / 2, b.underside() - b.hookDrop()),
-                "Hook at its highest +" + Figure.length(b.underside() - b.hookDrop()),
-                "What it may carry: by the engineer"));
+        building.shed()
+                .liftingBeam(frame)
+                .ifPresent(b -> annotate.note(
+                        new Vec2(
+                                b.along()
+                                        ? b.offset()
+                                        : building.shed().setOut().span() / 2,
+                                b.underside() - b.hookDrop()),
+                        "Hook at its highest +" + Figure.length(b.underside() - b.hookDrop()),
+                        "What it may carry: by the engineer"));
     }
 }

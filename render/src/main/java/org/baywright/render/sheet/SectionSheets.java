@@ -3,7 +3,6 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.definition.Side;
@@ -140,7 +139,7 @@ final class SectionSheets {
         }
         List<Double> outside = lines.stream().map(ColumnLine::x).toList();
         annotate.chainBelow(faces.stream().sorted().toList(), 0);
-        hoist(frame).filter(LiftingBeam::along).ifPresent(beam -> {
+        shed.liftingBeam(frame).filter(LiftingBeam::along).ifPresent(beam -> {
             double left =
                     setOut.main(Side.LEFT).column(shed.definition(), frame).depth();
             double right =
@@ -169,7 +168,7 @@ final class SectionSheets {
     /** Levels, and the clear height under every rafter at the outside face of its column. */
     private List<Level> levels(int frame) {
         List<Level> levels = new ArrayList<>(Levels.of(shed, l -> l.has(frame)));
-        hoist(frame).ifPresent(beam -> {
+        shed.liftingBeam(frame).ifPresent(beam -> {
             levels.add(new Level("Underside of lifting beam", beam.underside()));
             levels.add(new Level("Hook at its highest", beam.underside() - beam.hookDrop()));
         });
@@ -182,14 +181,6 @@ final class SectionSheets {
             }
         }
         return levels;
-    }
-
-    private Optional<LiftingBeam> hoist(int frame) {
-        return shed.definition()
-                .envelope()
-                .liftingBeam()
-                .filter(b -> !shed.parts(PartKind.LIFTING_BEAM).isEmpty())
-                .filter(b -> frame >= b.fromFrame() && frame <= b.toFrame());
     }
 
     /** Whether the two sides of the main frame differ in height or rafter. */

@@ -13,11 +13,9 @@ import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
-import org.baywright.model.setout.SlabEdge;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Pen;
 
 /**
@@ -113,8 +111,8 @@ final class StringLinePlan {
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
-        String lines = strips.parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "";
-        PlacedView view = sheet.view("SET-OUT PLAN" + lines, strip.cell(), plan.bounds(strip), margins, strips.scale());
+        PlacedView view = sheet.view(
+                strips.name("SET-OUT PLAN", strip), strip.cell(), plan.bounds(strip), margins, strips.scale());
         slab(view, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
@@ -133,24 +131,9 @@ final class StringLinePlan {
 
     /** The slab's edge, as much of it as the strip shows. */
     private void slab(PlacedView view, Strip strip) {
-        List<Vec2> corners = SlabEdge.of(shed.definition(), setOut).corners();
         double low = strip.firstFrame() == 1 ? -1e9 : setOut.frameLine(strip.firstFrame());
         double high = strip.lastFrame() == setOut.frames() ? 1e9 : setOut.frameLine(strip.lastFrame());
-        for (int i = 1; i < corners.size(); i++) {
-            Vec2 a = corners.get(i - 1);
-            Vec2 b = corners.get(i);
-            double from = Math.max(low, Math.min(a.y(), b.y()));
-            double to = Math.min(high, Math.max(a.y(), b.y()));
-            if (from <= to) {
-                boolean level = a.y() == b.y();
-                Vec2 start = level ? a : new Vec2(a.x(), from);
-                Vec2 end = level ? b : new Vec2(b.x(), to);
-                if (start.distance(end) > 0) {
-                    view.draw(
-                            List.of(Stroke.line(paper(view, start), paper(view, end), Pen.DIMENSION, Layer.CONCRETE)));
-                }
-            }
-        }
+        SlabLine.draw(view, axes, shed, low, high);
     }
 
     private Vec2 paper(PlacedView view, Vec2 floor) {

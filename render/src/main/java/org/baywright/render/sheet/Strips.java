@@ -96,6 +96,11 @@ record Strips(Scale scale, List<Strip> strips) {
         return strips.size() > 1;
     }
 
+    /** What a strip is called, by its lines when there are several. */
+    String name(String view, Strip strip) {
+        return view + (parted() ? ", LINES " + strip.firstFrame() + " TO " + strip.lastFrame() : "");
+    }
+
     /** How many sheets they take. */
     int sheets() {
         return strips.get(strips.size() - 1).sheet() + 1;
