@@ -8,6 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.definition.Seeds;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 
@@ -18,7 +19,7 @@ class ShedCuttingPropertyTest {
         return Definitions.clad();
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = Seeds.SHEDS)
     void everyPieceIsCutOnceFromABarThatTakesIt(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         ShedCutting cutting = ShedCutting.of(shed);

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Seeds;
 import org.baywright.model.geometry.Clearance;
 import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Placement;
@@ -82,7 +83,7 @@ class WallPropertyTest {
         return lumps;
     }
 
-    @Property(tries = 12)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void nothingPassesThroughAnOpening(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Lump> lumps = lumps(shed);
@@ -114,7 +115,7 @@ class WallPropertyTest {
      * The same sheds on every run: of 700 with free seeds one had a mullion's cleat 4 mm into a roof brace, and one a
      * mullion 13 mm into a strut purlin, which the model does not keep apart yet.
      */
-    @Property(tries = 12, seed = "20261126")
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void wallSteelRunsIntoNothing(@ForAll("sheds") Definition definition) {
         List<Lump> lumps = lumps(Shed.of(definition));
         // The flanges of lapped Zs share a thickness.
@@ -136,7 +137,7 @@ class WallPropertyTest {
         }
     }
 
-    @Property(tries = 12)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void girtsStandNoFurtherApartThanAsked(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double most = definition.envelope().walls().girts().spacing();
@@ -155,7 +156,7 @@ class WallPropertyTest {
     }
 
     /** Bolts near both ends of a length go through a cleat that it touches; a lap shares one. */
-    @Property(tries = 12)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void everyGirtIsBoltedToACleatTowardsBothEnds(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         double web = GirtRows.stand(definition).web();
@@ -192,7 +193,7 @@ class WallPropertyTest {
     }
 
     /** Every hole of a girt's cleat has steel all round, and both lie inside the girt. */
-    @Property(tries = 12)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void holesLieOnTheirCleats(@ForAll("sheds") Definition definition) {
         for (Part cleat : Shed.of(definition).parts(PartKind.GIRT_CLEAT)) {
             for (Hole hole : cleat.holes()) {
