@@ -58,12 +58,16 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
      * they have prices, the pieces less what the yard holds.
      */
     public double purchasedBoundMm() {
-        boolean byLength = job.stocks().stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
         double yard = job.stocks().stream()
                 .filter(Stock::isOffcut)
                 .mapToDouble(s -> s.lengthMm() * s.limit())
                 .sum();
-        return byLength ? lowerBound : Math.max(0, usedMm() - yard);
+        return isByLength() ? lowerBound : Math.max(0, usedMm() - yard);
+    }
+
+    /** Whether what is made least is the length to buy, and not a cost. */
+    public boolean isByLength() {
+        return job.stocks().stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
     }
 
     /** The length of all pieces. */
@@ -98,7 +102,7 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         for (Layout layout : layouts) {
             for (int n = 0; n < layout.times(); n++) {
                 List<String> marks = new ArrayList<>();
-                layout.cuts().forEach(c -> deal(c, waiting.get(Order.Item.of(c.lengthMm(), c.mitre())), left, marks));
+                layout.cuts().forEach(c -> deal(c, waiting.get(Order.Item.of(c)), left, marks));
                 bars.add(new Bar(layout, marks));
             }
         }

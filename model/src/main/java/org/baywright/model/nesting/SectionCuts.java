@@ -55,12 +55,7 @@ public record SectionCuts(
         Planned planned = Planned.of(new SectionJobs(fitting, stocks, saw), seconds);
         bars.addAll(0, planned.bars());
         return new SectionCuts(
-                section,
-                longestFirst,
-                stocks,
-                bars,
-                planned.least().lowerBound() + specials,
-                planned.least().purchasedBoundMm() + specials);
+                section, longestFirst, stocks, bars, planned.boundCost() + specials, planned.boundMm() + specials);
     }
 
     /** A bar of the piece's own length, rounded up; never a splice. */
