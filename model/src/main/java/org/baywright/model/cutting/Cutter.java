@@ -69,10 +69,19 @@ public final class Cutter {
         Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
         Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
         new Aside(incumbent, FIRST_WORK).join(incumbent);
-        if (!incumbent.isProven() && order.count() <= MOST_ITEMS) {
+        if (!incumbent.isProven() && isSearched(order)) {
             search(incumbent);
         }
         return incumbent;
+    }
+
+    private static boolean isSearched(Order order) {
+        return order.count() <= MOST_ITEMS;
+    }
+
+    /** Whether the pieces are of few enough lengths for a search that goes on until it is proven. */
+    static boolean isSearched(CuttingJob job) {
+        return isSearched(Order.of(job));
     }
 
     private void search(Incumbent incumbent) {

@@ -43,6 +43,34 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         return layouts.stream().mapToInt(Layout::times).sum();
     }
 
+    /** Bars to buy. */
+    public int barsToBuy() {
+        return layouts.stream()
+                .filter(l -> !l.stock().isOffcut())
+                .mapToInt(Layout::times)
+                .sum();
+    }
+
+    /** The longest length left over from any one bar. */
+    public double longestOffcutMm() {
+        return layouts.stream().mapToDouble(Layout::offcutMm).max().orElse(0);
+    }
+
+    /** Whether the bound meets the cost, and if not, why. */
+    public Verdict verdict() {
+        if (proven) {
+            return Verdict.PROVEN;
+        }
+        return Cutter.isSearched(job) ? Verdict.OUT_OF_TIME : Verdict.TOO_MANY_LENGTHS;
+    }
+
+    /** Yard bars that were given and are not used, by their stock. */
+    public Map<Stock, Integer> unusedYard() {
+        Map<Stock, Integer> used = new HashMap<>();
+        layouts.forEach(l -> used.merge(l.stock(), l.times(), Integer::sum));
+        return Stock.unused(job.stocks(), used);
+    }
+
     /** The length of all bars cut, those from the yard included. */
     public double stockMm() {
         return total(layouts, l -> l.stock().lengthMm());
