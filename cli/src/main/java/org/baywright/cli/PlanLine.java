@@ -76,7 +76,7 @@ final class PlanLine {
                 told.purchasedMm / 1000,
                 told.usedMm / 1000,
                 told.wastePercent,
-                told.longestOffcutMm);
+                Math.floor(told.longestOffcutMm));
         String cost =
                 priced ? String.format(Locale.ROOT, ", cost %.2f, none under %.2f", told.cost, told.boundCost) : "";
         return line + cost + (told.verdict == Verdict.PROVEN ? "" : "; proven best: " + told.verdict.label());
