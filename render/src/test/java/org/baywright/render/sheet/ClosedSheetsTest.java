@@ -105,6 +105,23 @@ class ClosedSheetsTest {
         }
     }
 
+    /** A door behind a lean-to's closed wall is not seen, one in that wall is: two tags lay on each other once. */
+    @Test
+    void anElevationTagsTheOpeningsThatAreSeen() {
+        Building building = Building.of(Definitions.of(Sheds.FULL
+                + "leanTos:\n  - {side: right, width: 4000, pitch: 6, drop: 450}\n"
+                + "wallSheets: {leanToWalls: true, behindLeanTos: true}\nopenings:\n"
+                + "  - {type: rollerDoor, wall: right, bay: 2, width: 3000, height: 2500}\n"
+                + "  - {type: rollerDoor, wall: right, leanTo: right, bay: 2, width: 3000, height: 2500}\n"));
+        List<String> words = ElevationSheets.of(building).stream()
+                .filter(draft -> draft.number().startsWith("S3.2"))
+                .flatMap(Sheds::texts)
+                .map(Text::content)
+                .toList();
+        assertTrue(words.contains("D2 roller door"), () -> words.toString());
+        assertFalse(words.contains("D1 roller door"), () -> words.toString());
+    }
+
     @Test
     void everyOpeningHasItsRow() {
         Building building = full();
