@@ -74,10 +74,11 @@ final class Asked {
 
     /** Every base plate on the floor; rules that ask for plates come last, as none are left once an error was found. */
     List<PlateStand> stands() {
+        Optional<Shed> built = shed();
         if (stands.isEmpty()) {
-            stands = shed().map(PlateStand::of);
+            stands = built.map(PlateStand::of);
         }
-        return stands.orElse(List.of());
+        return built.flatMap(s -> stands).orElse(List.of());
     }
 
     /** The key of an opening. */
