@@ -29,6 +29,7 @@ final class Asked {
     private final List<OpeningPlace> openings;
     private final Function<String, Where> where;
     private final List<Problem> found = new ArrayList<>();
+    private Optional<Shed> shed = Optional.empty();
     private Optional<List<PlateStand>> stands = Optional.empty();
 
     Asked(Definition definition, Function<String, Where> where) {
@@ -60,18 +61,24 @@ final class Asked {
         return WallCover.of(definition, setOut, walls);
     }
 
-    /**
-     * Every base plate on the floor. None once an error was found: only what the other rules have passed can be built, so
-     * rules that ask for plates come last.
-     */
-    List<PlateStand> stands() {
+    /** The shed. None once an error was found: only what the other rules have passed can be built. */
+    Optional<Shed> shed() {
         if (found.stream().anyMatch(Problem::isError)) {
-            return List.of();
+            return Optional.empty();
         }
+        if (shed.isEmpty()) {
+            shed = Optional.of(Shed.of(definition));
+        }
+        return shed;
+    }
+
+    /** Every base plate on the floor; rules that ask for plates come last, as none are left once an error was found. */
+    List<PlateStand> stands() {
+        Optional<Shed> built = shed();
         if (stands.isEmpty()) {
-            stands = Optional.of(PlateStand.of(Shed.of(definition)));
+            stands = built.map(PlateStand::of);
         }
-        return stands.get();
+        return built.flatMap(s -> stands).orElse(List.of());
     }
 
     /** The key of an opening. */

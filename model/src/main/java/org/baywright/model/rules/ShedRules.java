@@ -30,6 +30,7 @@ public final class ShedRules {
             new SheetLengthRule(),
             new LiftingBeamRule(),
             new SiteRule(),
+            new DownpipeRule(),
             new AnchorDepthRule(),
             new AnchorEdgeRule(),
             new AnchorSpacingRule(),

@@ -28,21 +28,22 @@ class EnvelopeRulesTest {
             roofPitch: 10
             envelope: full
             """;
-    /** What is told of the anchors of nearly every shed. */
-    private static final Set<String> ON_ANCHORS =
-            Set.of("anchor-near-edge", "anchors-share-concrete", "plates-share-concrete");
+    /** What is told of the anchors of nearly every shed, and of the pipes of nearly every open lean-to. */
+    private static final Set<String> USUAL =
+            Set.of("anchor-near-edge", "anchors-share-concrete", "plates-share-concrete", "downpipe-short");
 
     private static final String DOOR = "openings: [{type: door, wall: front}]\n";
     private static final String LEAN_TO = "leanTos: [{side: left, width: 4000, drop: 300}]\n";
 
     private static List<Problem> found(String text) {
+        return all(text).stream().filter(p -> !USUAL.contains(p.code())).toList();
+    }
+
+    private static List<Problem> all(String text) {
         Reading reading = DefinitionReader.read("test.yaml", text, List.of(), Catalogue.shipped());
         return ShedRules.check(
-                        reading.definition().orElseThrow(() -> new AssertionError(reading.problems())),
-                        reading.places()::where)
-                .stream()
-                .filter(p -> !ON_ANCHORS.contains(p.code()))
-                .toList();
+                reading.definition().orElseThrow(() -> new AssertionError(reading.problems())),
+                reading.places()::where);
     }
 
     /** Every code that is found, advice in brackets. */
@@ -289,6 +290,26 @@ class EnvelopeRulesTest {
             })
     void theSite(String site, String codes) {
         assertCodes(codes, SHED + DOOR + "site: {corner: [20000, 10000], boundary: " + site + "\n");
+    }
+
+    /** Columns 6000 apart: 6000 of lean-to, 4000 wide, and of the main roof above it, 6000: over 60 m² each. */
+    @Test
+    void aPipeThatTakesTooMuchIsTold() {
+        assertTrue(
+                shortPipes("")
+                        .get(0)
+                        .matches(
+                                "on gutter line A0 the downpipe (6000|12000) mm from frame 1 takes 6[0-9.]+ m² of roof;"
+                                        + " a downpipe 100x75 takes about 45[.]0 m² at 150 mm/h .*"),
+                () -> shortPipes("").get(0));
+        assertEquals(List.of(), shortPipes("roofWater: {downpipe: downpipe 150 round}\n"));
+    }
+
+    private static List<String> shortPipes(String water) {
+        return all(SHED + LEAN_TO + DOOR + water).stream()
+                .filter(p -> p.code().equals("downpipe-short"))
+                .map(Problem::message)
+                .toList();
     }
 
     @Test
