@@ -211,8 +211,15 @@ final class MemberBlock {
     private String use() {
         List<Assembly> made =
                 assemblies.stream().filter(a -> !a.welded().isEmpty()).toList();
+        if (member.kind().isWeldedOn()) {
+            return "Welded into " + made.stream().map(Assembly::mark).collect(Collectors.joining(", ")) + ", at "
+                    + places(member.kind(), member.places()) + ".";
+        }
         if (made.isEmpty()) {
-            return "Nothing welded to it; goes up as it is. " + places(member.kind(), member.places()) + ".";
+            return (member.kind() == PartKind.LIFTING_BEAM
+                            ? "No bolts: welded to its plates on site, or as the engineer shows. "
+                            : "Nothing welded to it; goes up as it is. ")
+                    + places(member.kind(), member.places()) + ".";
         }
         return "Becomes "
                 + made.stream()
