@@ -117,13 +117,22 @@ public final class Assemblies {
                 : touched(plate, seats, seat).flatMap(this::host);
     }
 
-    /** The nearest of what a plate touches and may lie on; of equals the one nearest to line A, then to frame 1. */
+    /** A girt's cleat at the end of a header stands on the jamb beside it, which it meets no less. */
+    private static boolean isTrim(Part part) {
+        return part.kind() == PartKind.HEADER || part.kind() == PartKind.SILL;
+    }
+
+    /**
+     * The nearest of what a plate touches and may lie on, an upright before what is framed into it; of equals the one
+     * nearest to line A, then to frame 1.
+     */
     @SuppressWarnings("unchecked") // the index holds standing pieces only
     private static Optional<Standing> touched(Standing plate, STRtree index, Predicate<Part> wanted) {
         List<Standing> near = index.query(plate.plan());
         return near.stream()
                 .filter(other -> wanted.test(other.part()) && plate.touches(other))
-                .min(Comparator.comparingLong((Standing other) -> Math.round(plate.gap(other) * 1e4))
+                .min(Comparator.comparing((Standing other) -> isTrim(other.part()))
+                        .thenComparingLong(other -> Math.round(plate.gap(other) * 1e4))
                         .thenComparing(Standing.FROM_A1));
     }
 

@@ -68,6 +68,20 @@ class AssembliesTest {
                 1);
     }
 
+    /** The trimmer over a door and under a window ends on both jambs alike: nothing is welded to header or sill. */
+    @Test
+    void cleatsOfTrimmersStandOnJambs() {
+        Shed shed = Shed.of(Definitions.of(SHED + "openings: [{type: rollerDoor, wall: left, bay: 2, width: 3000},"
+                + " {type: window, wall: right, bay: 1}, {type: door, wall: front}]\n"));
+        Assemblies all = Assemblies.of(shed);
+        for (PartKind trim : List.of(PartKind.HEADER, PartKind.SILL)) {
+            for (Part part : shed.parts(trim)) {
+                all.of(part).forEach(a -> assertEquals(List.of(), a.welded(), a.mark()));
+            }
+        }
+        assertTrue(shed.count(PartKind.SILL) > 0);
+    }
+
     private static Map<String, Integer> lifting(Assembly assembly) {
         Map<String, Integer> counts = new TreeMap<>(assembly.counts());
         counts.keySet().removeIf(mark -> !mark.startsWith("LK") && !mark.startsWith("LP"));
