@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /** What is welded where the shed stands: pieces that meet there without bolts, found from where they stand. */
@@ -21,16 +22,28 @@ public final class SiteJoints {
 
     private SiteJoints(Shed shed) {
         shed.parts().stream()
-                .filter(p -> p.kind().group() == PartKind.Group.LIFTING)
+                .filter(p -> p.kind().group() == PartKind.Group.LIFTING || p.kind() == PartKind.JAMB)
                 .flatMap(p -> p.places().stream().map(place -> Standing.of(p, place)))
                 .forEach(s -> index.insert(s.plan(), s));
         index.build();
-        shed.parts(PartKind.LIFTING_PLATE).forEach(p -> p.places().forEach(place -> lifting(Standing.of(p, place))));
+        each(shed, PartKind.HEADER).forEach(this::trim);
+        each(shed, PartKind.SILL).forEach(this::trim);
+        each(shed, PartKind.LIFTING_PLATE).forEach(this::lifting);
     }
 
     /** The joints of a shed, one by one. */
     public static List<Joint> of(Shed shed) {
         return List.copyOf(new SiteJoints(shed).joints);
+    }
+
+    private static Stream<Standing> each(Shed shed, PartKind kind) {
+        return shed.parts(kind).stream().flatMap(p -> p.places().stream().map(place -> Standing.of(p, place)));
+    }
+
+    /** A header or sill between its jambs, square at both ends. */
+    private void trim(Standing trim) {
+        double round = trim.part().solid().startRound();
+        met(trim, PartKind.JAMB).forEach(jamb -> joints.add(new Joint(trim.part(), jamb.part(), round, true)));
     }
 
     /** The beam on its plate, and the other bracket of a pair, whose rafter comes apart from that of the first. */

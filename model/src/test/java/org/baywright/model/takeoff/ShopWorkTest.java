@@ -104,6 +104,19 @@ class ShopWorkTest {
                 .collect(Collectors.joining("\n"));
     }
 
+    /** A header of 100 square goes between two jambs, 400 round each end; a window has a sill too. */
+    @Test
+    void headersAndSillsAreWeldedToBothJambs() {
+        Shed shed = Shed.of(Definitions.of(SHED.replace("none", "full")
+                + "openings: [{type: door, wall: front}, {type: window, wall: left, bay: 2}]\n"));
+        List<Weld> trims = Welds.of(shed).list().stream()
+                .filter(w -> w.joint() == PartKind.HEADER || w.joint() == PartKind.SILL)
+                .toList();
+        assertEquals(6, trims.stream().mapToInt(Weld::count).sum());
+        assertTrue(trims.stream()
+                .allMatch(w -> w.length() == 400 && w.seam() == Weld.Seam.SITE_ROUND && w.member().startsWith("J")));
+    }
+
     /** Bracket 75 square, its plate 140 along it; the beam begins where the plate does, 10 off the column. */
     @Test
     void weldsOfABeamAcross() {
