@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Seeds;
 import org.baywright.model.definition.Side;
+import org.baywright.model.geometry.Placement;
 import org.junit.jupiter.api.Test;
 
 /** What is welded to what. */
@@ -80,6 +82,30 @@ class AssembliesTest {
             }
         }
         assertTrue(shed.count(PartKind.SILL) > 0);
+    }
+
+    /** A girt moved 30 along lies on its cleats with other holes than the rest of its mark: that is told. */
+    @Test
+    void piecesOfAMarkThatWantOtherHolesAreCounted() {
+        Shed shed = Shed.of(Definitions.of(SHED));
+        Part girt = shed.parts(PartKind.GIRT).stream()
+                .filter(p -> p.quantity() > 1)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(0, JointHoles.of(shed).unlike(girt));
+        List<Place> places = new ArrayList<>(girt.places());
+        Place last = places.remove(places.size() - 1);
+        Placement moved = Placement.of(
+                last.placement().toWorld(30, 0, 0),
+                last.placement().along(),
+                last.placement().depth());
+        places.add(new Place(moved, last.frame(), last.side()));
+        Part other = new Part(
+                girt.mark(), girt.kind(), girt.material(), girt.solid(), girt.holes(), girt.punched(), places);
+        List<Part> parts =
+                shed.parts().stream().map(p -> p == girt ? other : p).toList();
+        Shed changed = new Shed(shed.definition(), shed.setOut(), parts, shed.anchorHoles());
+        assertEquals(1, JointHoles.of(changed).unlike(other));
     }
 
     private static Map<String, Integer> lifting(Assembly assembly) {

@@ -81,7 +81,7 @@ public final class PieceSheets {
             if (part.kind().isMember()) {
                 boolean on = part.kind().isWeldedOn();
                 List<Assembly> made = on ? assemblies.holding(part) : assemblies.of(part);
-                blocks.add(MemberBlock.of(part, made, holes.of(part)));
+                blocks.add(MemberBlock.of(part, made, holes.of(part), holes.unlike(part)));
                 assemblies.of(part).stream()
                         .filter(a -> !a.welded().isEmpty())
                         .map(AssemblyBlock::of)
