@@ -135,13 +135,20 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return 0.9 * 2.78e-5 * Math.pow(areaMm2, 1.25);
     }
 
-    /** The top of the gutter's outer face, under the ends of the sheets. */
+    /** The top of the gutter's back, under the ends of the sheets. */
     private Vec3 edge(RoofRows roof, double y) {
         double into = shed.definition().envelope().sheeting().roof().intoGutter();
         Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
-        double x = sheetEnd.x()
-                + roof.slope().line().inward() * into * roof.slope().roof().cosine();
-        return new Vec3(x, y, sheetEnd.z());
+        double in = into * roof.slope().roof().cosine() - wallSheet(roof);
+        return new Vec3(sheetEnd.x() + roof.slope().line().inward() * in, y, sheetEnd.z());
+    }
+
+    /** What the sheets of the wall below stand out from the gutter's support: the gutter hangs before them. */
+    private double wallSheet(RoofRows roof) {
+        boolean sheeted = shed.wallCovers().stream().anyMatch(c -> isBelow(c.face(), roof.slope()));
+        return sheeted
+                ? shed.definition().envelope().sheeting().walls().profile().depth()
+                : 0;
     }
 
     private List<Double> pipes(RoofRows roof, int first, int last, double caughtM2) {
