@@ -257,19 +257,94 @@ class EnvelopeRulesTest {
                 "roofPitch: 10; leanTos: [{side: left, width: 3000, pitch: 4.9}] | (pitch-under-sheet)",
                 "roofPitch: 10; longestSheet: 6275 |",
                 "roofPitch: 10; longestSheet: 6274 | (sheet-split)",
-                "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 3, underside: 3000} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 5, underside: 3000} | no-such-frame",
                 "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000, run: along} | no-such-frame",
                 "roofPitch: 10; liftingBeam: {fromFrame: 1, toFrame: 4, underside: 3000, run: along, offset: 173} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 1, underside: 3000, run: along, offset: 172}"
                         + " | lifting-beam-outside",
-                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3762} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3762} | lifting-beam-meets-steel",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3740} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3763} | lifting-beam-too-high",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2600} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2599} | (hook-low)",
             })
     void roofAndBeam(String more, String codes) {
         assertCodes(codes, SHED.replace("roofPitch: 10\n", "") + more.replace("; ", "\n") + "\n" + DOOR);
+    }
+
+    /**
+     * The door's jambs stand from 5490 and to 6510, the other uprights of 100 at 2770 and 9230 at the front, at 4000 and
+     * 8000 at the rear; the beam is 146 wide, its plate 170, the column 100.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "fromFrame: 4, underside: 3000 | lifting-beam-past-wall | set fromFrame to 3",
+                "fromFrame: 1, underside: 3000 | lifting-beam-past-wall | set fromFrame to 2",
+                "fromFrame: 1, underside: 3000, section: SHS 50x50x3 | lifting-beam-meets-steel | set fromFrame to 2",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 4000 | lifting-beam-meets-steel"
+                        + " | set offset to 3851, or run it from frame 2 to frame 3",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 3, offset: 4000 | |",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 3876 | |",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 3878 | lifting-beam-meets-steel"
+                        + " | set offset to 3851, or run it from frame 2 to frame 3",
+                "fromFrame: 1, underside: 2141, run: along, hookDrop: 100 | |",
+                "fromFrame: 1, underside: 2139, run: along, hookDrop: 100 | lifting-beam-meets-steel"
+                        + " | set offset to 5391, or run it from frame 2 to frame 3",
+                "fromFrame: 1, underside: 3000, bracket: SHS 125x125x5, run: along | lifting-beam-past-wall"
+                        + " | run it from frame 2 to frame 3",
+            })
+    void aBeamKeepsOutOfEndWalls(String beam, String code, String remedy) {
+        List<Problem> told = found(SHED + DOOR + "liftingBeam: {" + beam + "}\n");
+        assertEquals(
+                code == null ? List.of() : List.of(code),
+                told.stream().map(Problem::code).toList(),
+                beam);
+        if (code != null) {
+            assertTrue(told.get(0).isError());
+            assertEquals("liftingBeam", told.get(0).where().path());
+            assertEquals(remedy, told.get(0).remedy());
+        }
+    }
+
+    @Test
+    void aBeamKeepsOutOfDoors() {
+        String door = SHED + "openings: [{type: rollerDoor, wall: %s, width: 4000, height: 3000}]\n"
+                + "liftingBeam: {fromFrame: 1, toFrame: 2, run: along, hookDrop: 300, underside: %d, offset: %d}\n";
+        assertCodes("lifting-beam-in-opening lifting-beam-meets-steel", door.formatted("front", 2900, 5000));
+        assertCodes("(lifting-beam-at-roll)", door.formatted("front", 3110, 5000));
+        assertCodes(null, door.formatted("front", 3110, 3800));
+        assertCodes("(lifting-beam-at-roll)", door.formatted("left, bay: 1", 2900, 250));
+        assertCodes(null, door.formatted("left, bay: 1", 2900, 600));
+    }
+
+    @Test
+    void pastAnOpenEndItIsAdvice() {
+        String open = SHED + "openings: [{type: open, wall: front}]\nliftingBeam: {fromFrame: 1, underside: 3000}\n";
+        assertCodes("(lifting-beam-past-wall)", open);
+    }
+
+    @Test
+    void aBareFrameSaysThatItHasNoBeam() {
+        assertCodes(
+                "(lifting-beam-unused)",
+                SHED.replace("full", "none") + "liftingBeam: {fromFrame: 9, underside: 3000}\n");
+    }
+
+    /** What is proposed in place of an offset is free of all steel. */
+    @Test
+    void theOffsetProposedIsClear() {
+        String beam = SHED + DOOR + "mullions: {spacing: 2000}\n"
+                + "liftingBeam: {fromFrame: 1, toFrame: 4, run: along, underside: 3000, offset: %s}\n";
+        for (int offset = 400; offset < 11_600; offset += 1300) {
+            for (Problem told : found(beam.formatted(offset))) {
+                assertEquals("lifting-beam-meets-steel", told.code());
+                String other = told.remedy().replaceAll("set offset to (\\d+), .*", "$1");
+                assertCodes(null, beam.formatted(other));
+            }
+        }
     }
 
     @ParameterizedTest
