@@ -67,8 +67,8 @@ final class CutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if ((file == null) == (list == null)) {
-            throw wrong("give the definition of a shed, or the pieces with --list, not "
-                    + (file == null ? "neither" : "both"));
+            throw wrong(
+                    "give the definition of a shed, or the pieces with --list" + (file == null ? "" : ", not both"));
         }
         if (list != null && !settings.isEmpty()) {
             throw wrong("--set changes the definition of a shed; there is none with --list");

@@ -127,7 +127,7 @@ class ConsumablesTest {
     /** A metre of 6 mm by stick takes about 0.27 kg, and 15 % more for tacks: published consumption rules. */
     @Test
     void electrodesForAMetre() {
-        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6);
+        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6, Weld.Seam.CUT_END);
         assertEquals(0.27 * 1.15, new Welds(List.of(metre)).electrodeKg(), 0.002);
     }
 
