@@ -100,10 +100,9 @@ class AssembliesTest {
                 last.placement().along(),
                 last.placement().depth());
         places.add(new Place(moved, last.frame(), last.side()));
-        Part other = new Part(
-                girt.mark(), girt.kind(), girt.material(), girt.solid(), girt.holes(), girt.punched(), places);
-        List<Part> parts =
-                shed.parts().stream().map(p -> p == girt ? other : p).toList();
+        Part other =
+                new Part(girt.mark(), girt.kind(), girt.material(), girt.solid(), girt.holes(), girt.punched(), places);
+        List<Part> parts = shed.parts().stream().map(p -> p == girt ? other : p).toList();
         Shed changed = new Shed(shed.definition(), shed.setOut(), parts, shed.anchorHoles());
         assertEquals(1, JointHoles.of(changed).unlike(other));
     }

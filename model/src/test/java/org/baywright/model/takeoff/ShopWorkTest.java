@@ -114,7 +114,9 @@ class ShopWorkTest {
                 .toList();
         assertEquals(6, trims.stream().mapToInt(Weld::count).sum());
         assertTrue(trims.stream()
-                .allMatch(w -> w.length() == 400 && w.seam() == Weld.Seam.SITE_ROUND && w.member().startsWith("J")));
+                .allMatch(w -> w.length() == 400
+                        && w.seam() == Weld.Seam.SITE_ROUND
+                        && w.member().startsWith("J")));
     }
 
     /** Bracket 75 square, its plate 140 along it; the beam begins where the plate does, 10 off the column. */
