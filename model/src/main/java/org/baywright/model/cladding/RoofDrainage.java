@@ -116,11 +116,8 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
 
     /** The top of the gutter's outer face, under the ends of the sheets. */
     private Vec3 edge(RoofRows roof, double y) {
-        double into = shed.definition().envelope().sheeting().roof().intoGutter();
         Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
-        double x = sheetEnd.x()
-                + roof.slope().line().inward() * into * roof.slope().roof().cosine();
-        return new Vec3(x, y, sheetEnd.z());
+        return new Vec3(roof.gutterBack(shed.definition()), y, sheetEnd.z());
     }
 
     private List<Double> pipes(RoofRows roof, int first, int last, double caughtM2) {

@@ -76,6 +76,13 @@ public record RoofRows(
         return new Vec3(x, y, roof.heightAt(x)).plus(roof.outward().times(above));
     }
 
+    /** Across the span, the outer face of what carries gutter and wall sheets at the eave. */
+    public double gutterBack(Definition definition) {
+        double into = definition.envelope().sheeting().roof().intoGutter();
+        return place(sheetLow, 0, sheetPlane()).x()
+                + slope.line().inward() * into * slope.roof().cosine();
+    }
+
     /** Up the slope. */
     public Vec3 up() {
         int inward = slope.line().inward();
