@@ -22,11 +22,10 @@ final class PlateMaker {
         double inertiaDepth = whole.inertiaDepth();
         double inertiaWidth = whole.inertiaWidth();
         for (Hole hole : holes) {
-            double across = hole.area() * hole.diameter() * hole.diameter() / 16;
-            double along = hole.area() * hole.length() * hole.length() / 16;
+            double own = hole.area() * hole.diameter() * hole.diameter() / 16;
             area -= hole.area();
-            inertiaDepth -= along + hole.area() * hole.at().x() * hole.at().x();
-            inertiaWidth -= across + hole.area() * hole.at().y() * hole.at().y();
+            inertiaDepth -= own + hole.area() * hole.at().x() * hole.at().x();
+            inertiaWidth -= own + hole.area() * hole.at().y() * hole.at().y();
         }
         return new Profile(whole.outline(), whole.bore(), whole.pieces(), area, inertiaDepth, inertiaWidth);
     }

@@ -2,13 +2,10 @@ package org.baywright.render.dimension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.parts.Hole;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.view.ViewPort;
@@ -230,26 +227,6 @@ public final class Annotations {
     /** As {@code 4 holes ⌀22}. */
     public static String holeWords(int count, double diameter) {
         return count + (count == 1 ? " hole " : " holes ") + "⌀" + Figure.length(diameter);
-    }
-
-    /** The same of all holes of a plate, each size by itself, as {@code 2 slots 18 x 68}. */
-    public static String holeWords(List<Hole> holes) {
-        return holes.stream()
-                .collect(Collectors.groupingBy(
-                        h -> List.of(h.diameter(), h.slide()), LinkedHashMap::new, Collectors.toList()))
-                .values()
-                .stream()
-                .map(Annotations::alike)
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String alike(List<Hole> holes) {
-        Hole one = holes.get(0);
-        int count = holes.size();
-        return one.isSlot()
-                ? count + (count == 1 ? " slot " : " slots ") + Figure.length(one.diameter()) + " x "
-                        + Figure.length(one.length())
-                : holeWords(count, one.diameter());
     }
 
     /** A label with wishes of its own; its target is in paper mm. */
