@@ -35,6 +35,7 @@ public record Bill(List<BillLine> lines) {
             lines.addAll(ScrewOrder.lines(building));
             lines.addAll(SealOrder.lines(building));
             lines.addAll(BoltOrder.lines(shed));
+            lines.addAll(TurnbuckleOrder.lines(shed));
             lines.addAll(OpeningOrder.lines(shed));
             lines.addAll(InsulationOrder.lines(building));
             lines.addAll(ConcreteOrder.lines(shed));

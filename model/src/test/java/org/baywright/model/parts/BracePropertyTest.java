@@ -39,7 +39,7 @@ class BracePropertyTest {
                 .toList();
     }
 
-    @Property(tries = 15, seed = Seeds.SHEDS)
+    @Property(tries = 6, seed = Seeds.SHEDS)
     void everyRodHasALugAndEveryLugACleat(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         List<Standing> lugs = standing(shed, PartKind.BRACE_LUG);
@@ -63,7 +63,7 @@ class BracePropertyTest {
     }
 
     /** A strut goes in between rafters that stand: it has a gap at both ends and a bolt through a cleat over each. */
-    @Property(tries = 15, seed = Seeds.SHEDS)
+    @Property(tries = 6, seed = Seeds.SHEDS)
     void strutsAreBoltedUnderCleatsAndHaveRoomToGoIn(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         JointHoles holes = JointHoles.of(shed);

@@ -30,7 +30,7 @@ class HolesPropertyTest {
         return Definitions.clad();
     }
 
-    @Property(tries = 30, seed = Seeds.SHEDS)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void holesKeepApartAndFromTheEdges(@ForAll("sheds") Definition definition) {
         for (Part plate : Shed.of(definition).parts()) {
             List<Hole> holes = plate.holes();
@@ -62,7 +62,7 @@ class HolesPropertyTest {
     }
 
     /** An upright's top is held where the rafter may come down by the whole slip gap, and go up as far. */
-    @Property(tries = 30, seed = Seeds.SHEDS)
+    @Property(tries = 12, seed = Seeds.SHEDS)
     void mullionCleatsLetTheRafterDown(@ForAll("sheds") Definition definition) {
         double slip = definition.envelope().walls().mullions().slipGap();
         for (Part cleat : Shed.of(definition).parts(PartKind.MULLION_CLEAT)) {
