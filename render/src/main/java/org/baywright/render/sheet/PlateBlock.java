@@ -173,6 +173,10 @@ final class PlateBlock {
                 + " kg each."));
         words.add(Paragraph.of(holes()));
         words.add(Paragraph.of(use()));
+        if (PlateOutline.of(plate, holding).stream().anyMatch(o -> o.isButted(plate))) {
+            words.add(Paragraph.of(
+                    "Where its edge leaves no ledge beside the member: butt weld, or as the engineer shows."));
+        }
         return words;
     }
 
