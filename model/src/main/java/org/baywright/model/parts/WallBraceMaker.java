@@ -151,19 +151,38 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         return definition.envelope().walls().girts().flush();
     }
 
+    private double girtDepth() {
+        return definition.envelope().walls().girts().member().depth();
+    }
+
+    private Stream<Double> columnDepths(int bay) {
+        return Stream.of(bay, bay + 1).map(f -> column(f).depth());
+    }
+
+    private double shallowest(int bay) {
+        return columnDepths(bay).min(Double::compare).orElseThrow();
+    }
+
+    /** From the string line to the middle of cleats that have an outer brace before them and the girts before that. */
+    private double room() {
+        return (flush() ? girtDepth() : 0) + BraceLine.out(section()) + PLATE / 2 + THIN;
+    }
+
+    /** Whether both braces of a bay have cleats on the columns' sides, one plane between them. */
+    private boolean isShared(int bay) {
+        return !flush() || room() + PLATE / 2 <= shallowest(bay);
+    }
+
     /**
-     * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column; inside
-     * flush girts each brace has cleats of its own, those of the inner one packed clear of the outer.
+     * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column, or
+     * further in behind flush girts. Columns that have no room there have each brace inside them, with cleats of its own,
+     * those of the inner one packed clear of the outer.
      */
     private double inside(int bay, boolean outer) {
-        Stream<Double> depths = Stream.of(bay, bay + 1).map(f -> column(f).depth());
-        if (!flush()) {
-            double room = BraceLine.out(section()) + PLATE / 2 + THIN;
-            return Math.max(room, depths.min(Double::compare).orElseThrow() / 2);
+        if (isShared(bay)) {
+            return Math.max(room(), shallowest(bay) / 2);
         }
-        double deepest = Stream.concat(
-                        depths,
-                        Stream.of(definition.envelope().walls().girts().member().depth()))
+        double deepest = Stream.concat(columnDepths(bay), Stream.of(girtDepth()))
                 .max(Double::compare)
                 .orElseThrow();
         return deepest + PLATE / 2 + (outer ? 0 : BraceLine.out(section()) + CLEAR);
@@ -184,7 +203,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     /** The outer brace rises along the building, the inner one falls. */
     private List<Piece> brace(Panel panel, boolean outer) {
         int out = -line().inward();
-        int side = (outer && !flush() ? 1 : -1) * out;
+        int side = (outer && isShared(panel.bay) ? 1 : -1) * out;
         double x = x(panel.bay, outer) + side * PLATE / 2;
         Vec3 from = new Vec3(x, panel.y0, outer ? panel.low : panel.high);
         Vec3 to = new Vec3(x, panel.y1, outer ? panel.high : panel.low);
@@ -210,7 +229,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     /** A plate in the plane of the wall on the side of a column. */
     private Piece cleat(Panel panel, int frame, int into, boolean upper) {
         double bolt = stop(panel) + EDGE;
-        double face = flush() ? 0 : side(column(frame));
+        double face = isShared(panel.bay) ? side(column(frame)) : 0;
         double out = bolt * panel.cosine() - face;
         double rise = bolt * panel.sine();
         double width = PlateRoom.upTo5(out + 2 * EDGE);
