@@ -26,10 +26,6 @@ import org.baywright.model.setout.WallPosts.Post;
  * @param bay the bay
  */
 record PostMaker(WallBay bay) {
-    private static final double CLEAT = 8;
-    private static final double CLEAT_LENGTH = 120;
-    private static final double HOLE = 18;
-
     /** What apex plates take below and beside the rafters. Common practice, no source. */
     private static final double APEX_BELOW = PlateRoom.WELD + 5;
 
@@ -210,15 +206,18 @@ record PostMaker(WallBay bay) {
         return Math.min(bay.roofAt(u, 0), bay.roofAt(u, member().depth()));
     }
 
-    /** A slotted plate on the inside of the upright, welded under the rafter. */
+    /** On the inside of the upright, welded under the rafter. */
     private Piece topCleat(Post post) {
+        SlottedCleat cleat = new SlottedCleat(member(), slip());
         double u = post.u();
-        double top = lowest(u);
-        double width = member().width();
-        Vec3 origin = bay.face().toWorld(u, top - CLEAT_LENGTH / 2, -member().depth());
+        Vec3 origin = bay.face().toWorld(u, lowest(u) - cleat.height() / 2, -member().depth());
         Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
-        double across = Math.max(0, width / 2 - 25);
-        List<Hole> holes = List.of(new Hole(new Vec2(-20, -across), HOLE), new Hole(new Vec2(-20, across), HOLE));
-        return PlateMaker.plate(PartKind.MULLION_CLEAT, CLEAT_LENGTH, width, CLEAT, holes, bay.place(at));
+        return PlateMaker.plate(
+                PartKind.MULLION_CLEAT,
+                cleat.height(),
+                cleat.width(),
+                SlottedCleat.THICKNESS,
+                cleat.holes(),
+                bay.place(at));
     }
 }

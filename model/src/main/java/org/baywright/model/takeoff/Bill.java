@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.nesting.ShedCutting;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 
@@ -34,6 +35,7 @@ public record Bill(List<BillLine> lines) {
             lines.addAll(ScrewOrder.lines(building));
             lines.addAll(SealOrder.lines(building));
             lines.addAll(BoltOrder.lines(shed));
+            lines.addAll(TurnbuckleOrder.lines(shed));
             lines.addAll(OpeningOrder.lines(shed));
             lines.addAll(InsulationOrder.lines(building));
             lines.addAll(ConcreteOrder.lines(shed));
@@ -71,8 +73,10 @@ public record Bill(List<BillLine> lines) {
             return "";
         }
         int n = part.holes().size();
-        String size = " " + Math.round(part.holes().get(0).diameter());
-        return ", " + (n == 1 ? "1 hole" + size : n + " holes" + size + " at " + part.holeGauges());
+        Hole first = part.holes().get(0);
+        String size = " " + Math.round(first.diameter()) + (first.isSlot() ? " x " + Math.round(first.length()) : "");
+        String name = first.isSlot() ? "slot" : "hole";
+        return ", " + (n == 1 ? "1 " + name + size : n + " " + name + "s" + size + " at " + part.holeGauges());
     }
 
     /** The lines of one group. */

@@ -110,4 +110,18 @@ class WallSteelTest {
                 4000, faces.stream().filter(x -> x > 3500).min(Double::compare).orElseThrow(), 1e-6);
         assertEquals(3000 - 64, faces.stream().min(Double::compare).orElseThrow(), 1e-6);
     }
+
+    /** Columns 252 deep have 100 behind girts of 152: an angle of 65 and its cleats of 8 go there, on the columns. */
+    @Test
+    void bracesBehindFlushGirtsHaveCleatsOnTheColumns() {
+        Shed shed = Shed.of(Definitions.of("span: 14000\nbays: 3\nbaySpacing: 5500\neaveHeight: 4800\nroofPitch: 8\n"
+                + "column: 250UB31.4\nrafter: 310UB40.4\nkneeJoint: butted\nenvelope: full\n"
+                + "girts: {section: C150-15, place: flush}\nbracing: {section: EA 65x65x5}\n"));
+        Assemblies assemblies = Assemblies.of(shed);
+        long onWalls = shed.parts(PartKind.BRACE_CLEAT).stream()
+                .filter(p -> Math.abs(p.places().get(0).placement().along().z()) < 0.1)
+                .peek(p -> assertEquals(0, assemblies.loose(p), p.mark()))
+                .count();
+        assertTrue(onWalls > 0, "braces in the walls");
+    }
 }

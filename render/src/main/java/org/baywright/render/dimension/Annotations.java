@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Hole;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.view.ViewPort;
@@ -222,6 +223,14 @@ public final class Annotations {
         List<String> words = new ArrayList<>(List.of(holeWords(count, diameter)));
         words.addAll(Arrays.asList(further));
         return note(target, words.toArray(String[]::new));
+    }
+
+    /** As {@code 4 holes ⌀22}, or {@code 2 slots 18 x 68} by width and length. */
+    public static String holeWords(int count, Hole hole) {
+        return hole.isSlot()
+                ? count + (count == 1 ? " slot " : " slots ") + Figure.length(hole.diameter()) + " x "
+                        + Figure.length(hole.length())
+                : holeWords(count, hole.diameter());
     }
 
     /** As {@code 4 holes ⌀22}. */

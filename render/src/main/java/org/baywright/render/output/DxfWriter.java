@@ -12,7 +12,8 @@ import org.baywright.model.parts.Part;
  * plate's middle at zero. Depth runs right and width up, seen on the face that the plate's thickness grows to.
  *
  * <p>@source DXF reference for release 12, ASCII form (group codes from memory): HEADER, TABLES with its line type and
- * layers, ENTITIES with POLYLINE, VERTEX, SEQEND and CIRCLE. The release has no unit of its own, so a comment (999) says
+ * layers, ENTITIES with POLYLINE, VERTEX, SEQEND and CIRCLE. A slot is a closed POLYLINE whose ends are half circles: a
+ * vertex's bulge (42) is the tangent of a quarter of the arc to the next one, 1 for a half circle. The release has no unit of its own, so a comment (999) says
  * it.
  */
 public final class DxfWriter {
@@ -49,7 +50,7 @@ public final class DxfWriter {
         start("ENTITIES");
         outline(plate.solid().profile().outline());
         for (Hole hole : plate.holes()) {
-            circle(hole);
+            hole(hole);
         }
         group(0, "ENDSEC");
         group(0, "EOF");
@@ -104,18 +105,53 @@ public final class DxfWriter {
     }
 
     private void outline(List<Vec2> ring) throws IOException {
+        begin(OUTLINE);
+        for (Vec2 corner : ring) {
+            vertex(OUTLINE, corner);
+        }
+        end(OUTLINE);
+    }
+
+    private void begin(String layer) throws IOException {
         group(0, "POLYLINE");
-        group(8, OUTLINE);
+        group(8, layer);
         group(66, "1");
         point(new Vec2(0, 0));
         group(70, "1");
-        for (Vec2 corner : ring) {
-            group(0, "VERTEX");
-            group(8, OUTLINE);
-            point(corner);
-        }
+    }
+
+    private void vertex(String layer, Vec2 at) throws IOException {
+        group(0, "VERTEX");
+        group(8, layer);
+        point(at);
+    }
+
+    private void end(String layer) throws IOException {
         group(0, "SEQEND");
-        group(8, OUTLINE);
+        group(8, layer);
+    }
+
+    private void hole(Hole hole) throws IOException {
+        if (hole.isSlot()) {
+            slot(hole);
+        } else {
+            circle(hole);
+        }
+    }
+
+    /** Counterclockwise: one side, half round the far end, the other side, half round the near end. */
+    private void slot(Hole hole) throws IOException {
+        Vec2 left = hole.run().unit().left().times(hole.diameter() / 2);
+        Vec2 near = hole.ends().get(0);
+        Vec2 far = hole.ends().get(1);
+        begin(HOLES);
+        vertex(HOLES, near.minus(left));
+        vertex(HOLES, far.minus(left));
+        group(42, "1");
+        vertex(HOLES, far.plus(left));
+        vertex(HOLES, near.plus(left));
+        group(42, "1");
+        end(HOLES);
     }
 
     private void circle(Hole hole) throws IOException {

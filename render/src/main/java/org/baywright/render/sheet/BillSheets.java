@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -110,8 +111,13 @@ final class BillSheets {
     private static String holes(Part part) {
         return part.holes().isEmpty()
                 ? "none"
-                : part.holes().size() + " × Ø"
-                        + Figure.length(part.holes().get(0).diameter()) + " at " + part.holeGauges();
+                : part.holes().size() + " × " + size(part.holes().get(0)) + " at " + part.holeGauges();
+    }
+
+    private static String size(Hole hole) {
+        return hole.isSlot()
+                ? "slot " + Figure.length(hole.diameter()) + " x " + Figure.length(hole.length())
+                : "Ø" + Figure.length(hole.diameter());
     }
 
     private static Row total(String words, Shed shed, boolean members, double massKg) {

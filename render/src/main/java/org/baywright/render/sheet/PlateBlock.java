@@ -1,11 +1,13 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Profile;
@@ -107,10 +109,14 @@ final class PlateBlock {
     private void hole(List<Mark> marks, ViewPort port, Hole hole) {
         Vec2 at = port.toPaper(hole.at());
         double radius = port.toPaper(hole.diameter() / 2);
-        double arm = radius + 1.2;
-        marks.add(Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark()));
-        marks.add(Stroke.line(at.plus(new Vec2(-arm, 0)), at.plus(new Vec2(arm, 0)), Pen.DIMENSION, Layer.PLATE));
-        marks.add(Stroke.line(at.plus(new Vec2(0, -arm)), at.plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.PLATE));
+        marks.add(
+                hole.isSlot()
+                        ? ring(port, hole.outline(), Pen.VISIBLE)
+                        : Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark()));
+        Vec2 right = new Vec2(radius + port.toPaper(Math.abs(hole.run().x()) / 2) + 1.2, 0);
+        Vec2 up = new Vec2(0, radius + port.toPaper(Math.abs(hole.run().y()) / 2) + 1.2);
+        marks.add(Stroke.line(at.minus(right), at.plus(right), Pen.DIMENSION, Layer.PLATE));
+        marks.add(Stroke.line(at.minus(up), at.plus(up), Pen.DIMENSION, Layer.PLATE));
     }
 
     private void edge(List<Mark> marks, double height, double thickness) {
@@ -168,6 +174,10 @@ final class PlateBlock {
                 + " kg each."));
         words.add(Paragraph.of(holes()));
         words.add(Paragraph.of(use()));
+        if (PlateOutline.of(plate, holding).stream().anyMatch(o -> o.isButted(plate))) {
+            words.add(Paragraph.of(
+                    "Where its edge leaves no ledge beside the member: butt weld, or as the engineer shows."));
+        }
         return words;
     }
 
@@ -175,16 +185,15 @@ final class PlateBlock {
         if (plate.holes().isEmpty()) {
             return "No holes.";
         }
-        Set<Double> sizes = plate.holes().stream().map(Hole::diameter).collect(Collectors.toSet());
-        return sizes.stream()
-                        .sorted()
-                        .map(d -> Annotations.holeWords(
-                                (int) plate.holes().stream()
-                                        .filter(h -> h.diameter() == d)
-                                        .count(),
-                                d))
+        Function<Hole, List<Double>> size = h -> List.of(h.diameter(), h.length());
+        Collection<List<Hole>> alike = plate.holes().stream()
+                .sorted(Comparator.comparingDouble(Hole::diameter).thenComparingDouble(Hole::length))
+                .collect(Collectors.groupingBy(size, LinkedHashMap::new, Collectors.toList()))
+                .values();
+        return alike.stream()
+                        .map(holes -> Annotations.holeWords(holes.size(), holes.get(0)))
                         .collect(Collectors.joining(", "))
-                + ", from the lower left corner.";
+                + ", middles from the lower left corner.";
     }
 
     /** How many go to each member, and what the model leaves without one. */

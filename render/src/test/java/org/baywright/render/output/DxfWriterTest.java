@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.junit.jupiter.api.Test;
@@ -31,11 +32,19 @@ class DxfWriterTest {
     private static final String READER = String.join(
             "\n",
             "import sys, ezdxf",
+            "from ezdxf.disassemble import make_primitive",
             "for name in sys.argv[1:]:",
             "    doc = ezdxf.readfile(name)",
             "    print('file', doc.dxfversion, len(doc.audit().errors), len(list(doc.modelspace())))",
             "    for e in doc.modelspace():",
-            "        if e.dxftype() == 'POLYLINE':",
+            "        if e.dxftype() == 'POLYLINE' and e.dxf.layer == 'HOLES':",
+            "            p = list(make_primitive(e).path.flattening(0.0001))",
+            "            q = p[1:] + p[:1]",
+            "            area = sum(a.x * b.y - b.x * a.y for a, b in zip(p, q)) / 2",
+            "            xs = [v.x for v in p]; ys = [v.y for v in p]",
+            "            print('slot', e.dxf.layer, e.is_closed, '%.6f %.6f %.6f' % (round((min(xs) + max(xs)) / 2, 3) + 0,"
+                    + " round((min(ys) + max(ys)) / 2, 3) + 0, round(area, -1)))",
+            "        elif e.dxftype() == 'POLYLINE':",
             "            print('outline', e.dxf.layer, e.is_closed,"
                     + " ' '.join('%.6f,%.6f' % (v.dxf.location.x, v.dxf.location.y) for v in e.vertices))",
             "        else:",
@@ -73,10 +82,17 @@ class DxfWriterTest {
                 + String.join(
                         " ",
                         ring.stream().map(v -> six(v.x()) + "," + six(v.y())).toList()));
-        plate.holes()
-                .forEach(h ->
-                        lines.add("CIRCLE HOLES " + six(h.at().x()) + " " + six(h.at().y()) + " " + six(h.diameter())));
+        for (Hole h : plate.holes()) {
+            lines.add(
+                    h.isSlot()
+                            ? "slot HOLES True " + middle(h) + " " + six(10 * Math.rint(h.area() / 10))
+                            : "CIRCLE HOLES " + middle(h) + " " + six(h.diameter()));
+        }
         return lines;
+    }
+
+    private static String middle(Hole h) {
+        return six(h.at().x()) + " " + six(h.at().y());
     }
 
     /** To a thousandth, as the file holds it, with six places. */
