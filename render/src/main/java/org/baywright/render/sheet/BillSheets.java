@@ -111,7 +111,8 @@ final class BillSheets {
     private static String holes(Part part) {
         return part.holes().isEmpty()
                 ? "none"
-                : part.holes().size() + " × " + size(part.holes().get(0)) + " at " + part.holeGauges();
+                : part.holes().size() + " × " + size(part.holes().get(0))
+                        + (part.holes().size() == 1 ? "" : " at " + part.holeGauges());
     }
 
     private static String size(Hole hole) {
