@@ -147,13 +147,7 @@ public record Summary(Map<String, Number> figures) {
         to.put("steelMassKg", rounded(mass(shed, true) + mass(shed, false), 1));
         to.put("memberMassKg", rounded(mass(shed, true), 1));
         to.put("plateMassKg", rounded(mass(shed, false), 1));
-        to.put(
-                "paintedAreaM2",
-                rounded(
-                        shed.parts().stream()
-                                .mapToDouble(p -> p.surfaceM2() * p.quantity())
-                                .sum(),
-                        1));
+        to.put("paintedAreaM2", rounded(Paint.of(shed).areaM2(), 1));
     }
 
     private static double mass(Shed shed, boolean members) {

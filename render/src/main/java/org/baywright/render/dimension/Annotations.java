@@ -137,6 +137,11 @@ public final class Annotations {
      * as on the later strips of a long plan: the row then starts with the first point.
      */
     public Annotations running(Side side, Vec2 datum, List<Vec2> points) {
+        return running(side, datum, points, new Vec2(1, 1));
+    }
+
+    /** The same where one way along the row counts as onwards; points the other way from the datum print a minus. */
+    public Annotations running(Side side, Vec2 datum, List<Vec2> points, Vec2 onwards) {
         List<Vec2> ordered = DimensionChain.ordered(points, side.direction()).stream()
                 .filter(p -> side.direction().distance(datum, p) > DimensionChain.NOTHING)
                 .toList();
@@ -144,7 +149,7 @@ public final class Annotations {
             return this;
         }
         List<Dimension> printed = ordered.stream()
-                .map(p -> Dimension.of(datum, p, side.direction()))
+                .map(p -> Dimension.running(datum, p, side.direction(), onwards))
                 .toList();
         Rail rail = Rail.on(side, edge(side));
         double[] room = rail.room(field.frame());

@@ -15,6 +15,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.LabelField;
@@ -206,7 +207,10 @@ final class PlateBlock {
                 .map(e -> e.getValue() + " on " + e.getKey())
                 .collect(Collectors.joining(", "));
         String apart = loose == 0 ? "" : loose + " that no member meets: fix as the engineer shows";
-        return Stream.of(welded.isEmpty() ? "" : "Welded: " + welded, apart)
+        boolean lifting = plate.kind() == PartKind.LIFTING_PLATE;
+        String shop = lifting ? "Welded to the bracket in the shop: " : "Welded: ";
+        String site = lifting ? "no bolts, the beam is welded to it on site, or as the engineer shows" : "";
+        return Stream.of(welded.isEmpty() ? "" : shop + welded, apart, site)
                         .filter(s -> !s.isEmpty())
                         .collect(Collectors.joining("; "))
                 + ".";
