@@ -190,7 +190,10 @@ record PostMaker(WallBay bay) {
 
     /** The lowest of the steel over an upright; at the ridge the apex plates hang below the rafters. */
     private double lowest(double u) {
-        double half = member().width() / 2;
+        return lowest(u, member().width() / 2);
+    }
+
+    private double lowest(double u, double half) {
         return Math.min(bay.underRafter(u - half), bay.underRafter(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
     }
 
@@ -210,7 +213,7 @@ record PostMaker(WallBay bay) {
     private Piece topCleat(Post post) {
         SlottedCleat cleat = new SlottedCleat(member(), slip());
         double u = post.u();
-        Vec3 origin = bay.face().toWorld(u, lowest(u) - cleat.height() / 2, -member().depth());
+        Vec3 origin = bay.face().toWorld(u, lowest(u, cleat.width() / 2) - cleat.height() / 2, -member().depth());
         Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
         return PlateMaker.plate(
                 PartKind.MULLION_CLEAT,

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.geometry.Clearance;
 import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Vec3;
 import org.junit.jupiter.api.Test;
@@ -123,5 +124,21 @@ class WallSteelTest {
                 .peek(p -> assertEquals(0, assemblies.loose(p), p.mark()))
                 .count();
         assertTrue(onWalls > 0, "braces in the walls");
+    }
+
+    /** The cleat of a beam's narrow flange is wider than it, and stays under a steep rafter all the same. */
+    @Test
+    void cleatsWiderThanTheirMullionStayUnderTheRafter() {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 1\nbaySpacing: 5500\neaveHeight: 4200\nroofPitch: 22\n"
+                + "column: 250UB31.4\nrafter: 310UB40.4\nenvelope: full\nmullions: {section: 150UB18.0}\n"));
+        Stream<Convex> cleats = shed.parts(PartKind.MULLION_CLEAT).stream().flatMap(WallSteelTest::convexes);
+        List<Convex> rafters = shed.parts(PartKind.RAFTER).stream()
+                .flatMap(WallSteelTest::convexes)
+                .toList();
+        cleats.forEach(c -> rafters.forEach(r -> assertTrue(Clearance.overlap(c, r) < 0.1, "a cleat in a rafter")));
+    }
+
+    private static Stream<Convex> convexes(Part part) {
+        return part.places().stream().flatMap(p -> Convex.of(part.solid(), p.placement()).stream());
     }
 }
