@@ -40,11 +40,14 @@ public record Summary(Map<String, Number> figures) {
         return new Summary(figures);
     }
 
-    /** The same figures with what the building costs, and how many lines of its bill have no price. */
+    /**
+     * The same figures with what the building costs, and how many lines of its bill have no price. While any has none
+     * there is no total, but what the priced lines cost.
+     */
     public Summary with(Costs costs) {
         Map<String, Number> all = new LinkedHashMap<>(figures);
-        all.put("totalCost", costs.total());
-        all.put("unpricedItems", costs.unpriced().size());
+        all.put(costs.unpricedLines() == 0 ? "totalCost" : "costOfPricedLines", costs.total());
+        all.put("unpricedLines", costs.unpricedLines());
         return new Summary(all);
     }
 
@@ -147,13 +150,7 @@ public record Summary(Map<String, Number> figures) {
         to.put("steelMassKg", rounded(mass(shed, true) + mass(shed, false), 1));
         to.put("memberMassKg", rounded(mass(shed, true), 1));
         to.put("plateMassKg", rounded(mass(shed, false), 1));
-        to.put(
-                "paintedAreaM2",
-                rounded(
-                        shed.parts().stream()
-                                .mapToDouble(p -> p.surfaceM2() * p.quantity())
-                                .sum(),
-                        1));
+        to.put("paintedAreaM2", rounded(Paint.of(shed).areaM2(), 1));
     }
 
     private static double mass(Shed shed, boolean members) {
