@@ -14,7 +14,7 @@ import org.baywright.model.setout.SetOut;
  * A gutter along one eave with its downpipes.
  *
  * @param slope the roof that drains into it
- * @param from its end near frame 1, at the outer face of its support, top edge
+ * @param from its end near frame 1, top edge of its back: on the wall sheets, or on its support over an open wall
  * @param to its other end
  * @param catchmentM2 of all roof that drains into it, as the drainage standard counts it
  * @param flowLs litres a second at the design rainfall

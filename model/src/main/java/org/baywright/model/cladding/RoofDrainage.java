@@ -2,14 +2,12 @@ package org.baywright.model.cladding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.RoofWater;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.OpeningPlace;
@@ -114,10 +112,10 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return level * length / 1e6;
     }
 
-    /** The top of the gutter's outer face, under the ends of the sheets. */
+    /** The top of the gutter's back, under the ends of the sheets. */
     private Vec3 edge(RoofRows roof, double y) {
         Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
-        return new Vec3(roof.gutterBack(shed.definition()), y, sheetEnd.z());
+        return new Vec3(roof.gutterBack(shed.definition(), shed.setOut()), y, sheetEnd.z());
     }
 
     private List<Double> pipes(RoofRows roof, int first, int last, double caughtM2) {
@@ -142,7 +140,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /** Ends along the building of the openings in the wall below a gutter, with the way of a sliding leaf. */
     private List<double[]> openings(RoofRows roof) {
         return shed.openings().stream()
-                .filter(o -> !o.isWholeBay() && isBelow(o.face(), roof.slope()))
+                .filter(o -> !o.isWholeBay() && roof.slope().isAbove(o.face()))
                 .filter(o -> !overLeanTo(roof, o.bay().bay()))
                 .map(RoofDrainage::inTheWay)
                 .toList();
@@ -163,7 +161,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /** Bays without a wall to hang a pipe on below a gutter, by their frame lines. */
     private List<double[]> openBays(RoofRows roof) {
         return shed.walls().stream()
-                .filter(f -> isBelow(f, roof.slope()))
+                .filter(f -> roof.slope().isAbove(f))
                 .flatMap(f -> openBays(roof, f))
                 .toList();
     }
@@ -176,11 +174,6 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return face.bays().stream()
                 .filter(b -> !sheeted.contains(b) && !overLeanTo(roof, b.bay()))
                 .map(b -> along(face, b.from(), b.to()));
-    }
-
-    private static boolean isBelow(WallFace face, RoofSlope slope) {
-        return face.wall() == Wall.of(slope.side())
-                && (slope.line().leanTo() ? face.leanTo().equals(Optional.of(slope.line())) : face.isMain());
     }
 
     private static double[] along(WallFace face, double left, double right) {

@@ -77,6 +77,11 @@ public enum PartKind {
         return group == Group.FRAME || group == Group.PLATES || group == Group.LIFTING;
     }
 
+    /** Whether it goes onto a member in the shop: plates and cleats, and the short lengths that carry a lifting beam. */
+    public boolean isWeldedOn() {
+        return !isMember() || this == LIFTING_BRACKET;
+    }
+
     /** True for a length of section, false for a plate. */
     public boolean isMember() {
         return ordinal() < BASE_PLATE.ordinal();

@@ -22,10 +22,11 @@ final class PlateMaker {
         double inertiaDepth = whole.inertiaDepth();
         double inertiaWidth = whole.inertiaWidth();
         for (Hole hole : holes) {
-            double own = hole.area() * hole.diameter() * hole.diameter() / 16;
+            double across = hole.area() * hole.diameter() * hole.diameter() / 16;
+            double along = hole.area() * hole.length() * hole.length() / 16;
             area -= hole.area();
-            inertiaDepth -= own + hole.area() * hole.at().x() * hole.at().x();
-            inertiaWidth -= own + hole.area() * hole.at().y() * hole.at().y();
+            inertiaDepth -= along + hole.area() * hole.at().x() * hole.at().x();
+            inertiaWidth -= across + hole.area() * hole.at().y() * hole.at().y();
         }
         return new Profile(whole.outline(), whole.bore(), whole.pieces(), area, inertiaDepth, inertiaWidth);
     }

@@ -30,6 +30,12 @@ record PostMaker(WallBay bay) {
     private static final double CLEAT_LENGTH = 120;
     private static final double HOLE = 18;
 
+    /** From a sawn edge to the middle of a hole. @source 1.75 bolt diameters, steel design standard, from memory */
+    private static final double EDGE = 1.75 * 16 + 2;
+
+    /** Between the middles of two bolts. @source 2.5 bolt diameters, steel design standard, from memory */
+    private static final double APART = 2.5 * 16;
+
     /** What apex plates take below and beside the rafters. Common practice, no source. */
     private static final double APEX_BELOW = PlateRoom.WELD + 5;
 
@@ -210,15 +216,23 @@ record PostMaker(WallBay bay) {
         return Math.min(bay.roofAt(u, 0), bay.roofAt(u, member().depth()));
     }
 
-    /** A slotted plate on the inside of the upright, welded under the rafter. */
+    /**
+     * A slotted plate on the inside of the upright, welded under the rafter. The bolt stands in the middle of the slot, so
+     * that the rafter may come down on the upright, or lift off it, by the slip gap. A narrow upright has one bolt.
+     */
     private Piece topCleat(Post post) {
         double u = post.u();
         double top = lowest(u);
         double width = member().width();
-        Vec3 origin = bay.face().toWorld(u, top - CLEAT_LENGTH / 2, -member().depth());
+        double bolt = slip() + EDGE;
+        double length = Math.max(CLEAT_LENGTH, 10 * Math.ceil((bolt + slip() + EDGE) / 10));
+        Vec3 origin = bay.face().toWorld(u, top - length / 2, -member().depth());
         Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
-        double across = Math.max(0, width / 2 - 25);
-        List<Hole> holes = List.of(new Hole(new Vec2(-20, -across), HOLE), new Hole(new Vec2(-20, across), HOLE));
-        return PlateMaker.plate(PartKind.MULLION_CLEAT, CLEAT_LENGTH, width, CLEAT, holes, bay.place(at));
+        double across = width / 2 - EDGE;
+        List<Double> gauge = 2 * across < APART ? List.of(0.0) : List.of(-across, across);
+        List<Hole> holes = gauge.stream()
+                .map(w -> new Hole(new Vec2(length / 2 - bolt, w), HOLE, 2 * slip()))
+                .toList();
+        return PlateMaker.plate(PartKind.MULLION_CLEAT, length, width, CLEAT, holes, bay.place(at));
     }
 }

@@ -61,24 +61,27 @@ final class Asked {
         return WallCover.of(definition, setOut, walls);
     }
 
-    /** The shed. None once an error was found: only what the other rules have passed can be built. */
+    /**
+     * The whole shed, for what only its parts can tell. None when an error was found before it was first asked for: only
+     * what the other rules have passed can be built, so rules that ask for it come last.
+     */
     Optional<Shed> shed() {
-        if (found.stream().anyMatch(Problem::isError)) {
-            return Optional.empty();
-        }
-        if (shed.isEmpty()) {
+        if (shed.isEmpty() && isSound()) {
             shed = Optional.of(Shed.of(definition));
         }
         return shed;
     }
 
-    /** Every base plate on the floor; rules that ask for plates come last, as none are left once an error was found. */
+    /** Every base plate on the floor; none once an error was found. */
     List<PlateStand> stands() {
-        Optional<Shed> built = shed();
-        if (stands.isEmpty()) {
-            stands = built.map(PlateStand::of);
+        if (stands.isEmpty() && isSound()) {
+            stands = shed().map(PlateStand::of);
         }
-        return built.flatMap(s -> stands).orElse(List.of());
+        return isSound() ? stands.orElse(List.of()) : List.of();
+    }
+
+    private boolean isSound() {
+        return found.stream().noneMatch(Problem::isError);
     }
 
     /** The key of an opening. */

@@ -34,7 +34,8 @@ public final class ShedRules {
             new AnchorDepthRule(),
             new AnchorEdgeRule(),
             new AnchorSpacingRule(),
-            new BarStrikeRule());
+            new BarStrikeRule(),
+            new LiftingRoomRule());
 
     private ShedRules() {}
 

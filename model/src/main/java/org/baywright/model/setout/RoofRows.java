@@ -8,6 +8,7 @@ import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Purlins;
+import org.baywright.model.definition.Sheeting;
 import org.baywright.model.geometry.Vec3;
 
 /**
@@ -76,11 +77,14 @@ public record RoofRows(
         return new Vec3(x, y, roof.heightAt(x)).plus(roof.outward().times(above));
     }
 
-    /** Across the span, the outer face of what carries gutter and wall sheets at the eave. */
-    public double gutterBack(Definition definition) {
-        double into = definition.envelope().sheeting().roof().intoGutter();
-        return place(sheetLow, 0, sheetPlane()).x()
-                + slope.line().inward() * into * slope.roof().cosine();
+    /** Across the span, the gutter's back: on the outer face of its support, or of the wall's sheets where it has any. */
+    public double gutterBack(Definition definition, SetOut setOut) {
+        Sheeting sheeting = definition.envelope().sheeting();
+        boolean sheeted = WallCover.of(definition, setOut, WallFace.of(definition, setOut)).stream()
+                .anyMatch(c -> slope.isAbove(c.face()));
+        double wall = sheeted ? sheeting.walls().profile().depth() : 0;
+        double in = sheeting.roof().intoGutter() * slope.roof().cosine() - wall;
+        return place(sheetLow, 0, sheetPlane()).x() + slope.line().inward() * in;
     }
 
     /** Up the slope. */

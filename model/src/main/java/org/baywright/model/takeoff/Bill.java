@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.nesting.ShedCutting;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 
@@ -71,8 +72,10 @@ public record Bill(List<BillLine> lines) {
             return "";
         }
         int n = part.holes().size();
-        String size = " " + Math.round(part.holes().get(0).diameter());
-        return ", " + (n == 1 ? "1 hole" + size : n + " holes" + size + " at " + part.holeGauges());
+        Hole one = part.holes().get(0);
+        String size = " " + Math.round(one.diameter()) + (one.isSlot() ? " x " + Math.round(one.length()) : "");
+        String what = one.isSlot() ? "slot" : "hole";
+        return ", " + (n == 1 ? "1 " + what + size : n + " " + what + "s" + size + " at " + part.holeGauges());
     }
 
     /** The lines of one group. */

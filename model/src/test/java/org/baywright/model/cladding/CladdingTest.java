@@ -117,6 +117,15 @@ class CladdingTest {
         assertEquals(gutter.catchmentM2() * 150 / 3600, gutter.flowLs(), 1e-9);
     }
 
+    /** Girts of 102 and sheets of 17 stand out from the line: the gutter hangs before both, or on the girt's line only. */
+    @Test
+    void gutterHangsBeforeTheWallSheets() {
+        assertEquals(-119, cladding("").gutters().get(0).from().x(), 1e-6);
+        Cladding open = cladding("openings:\n  - {type: open, wall: left, bay: 1}\n"
+                + "  - {type: open, wall: left, bay: 2}\n  - {type: open, wall: left, bay: 3}\n");
+        assertEquals(-102, open.gutters().get(0).from().x(), 1e-6);
+    }
+
     @Test
     void aBareFrameHasNoCladding() {
         assertEquals(new Cladding(List.of(), List.of(), List.of()), cladding("envelope: none\n"));

@@ -257,13 +257,14 @@ class EnvelopeRulesTest {
                 "roofPitch: 10; leanTos: [{side: left, width: 3000, pitch: 4.9}] | (pitch-under-sheet)",
                 "roofPitch: 10; longestSheet: 6275 |",
                 "roofPitch: 10; longestSheet: 6274 | (sheet-split)",
-                "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 3, underside: 3000} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 5, underside: 3000} | no-such-frame",
                 "roofPitch: 10; liftingBeam: {fromFrame: 4, underside: 3000, run: along} | no-such-frame",
                 "roofPitch: 10; liftingBeam: {fromFrame: 1, toFrame: 4, underside: 3000, run: along, offset: 173} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 1, underside: 3000, run: along, offset: 172}"
                         + " | lifting-beam-outside",
-                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3762} |",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3762} | lifting-beam-meets-steel",
+                "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3740} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 3763} | lifting-beam-too-high",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2600} |",
                 "roofPitch: 10; liftingBeam: {fromFrame: 2, underside: 2599} | (hook-low)",
@@ -273,24 +274,98 @@ class EnvelopeRulesTest {
     }
 
     /**
-     * Worked by hand: past the string lines girts of 152 and sheets of 17 stand 169, and gutters of 125 on the girts'
-     * faces 277.
+     * The door's jambs stand from 5490 and to 6510, the other uprights of 100 at 2770 and 9230 at the front, at 4000 and
+     * 8000 at the rear; the beam is 146 wide, its plate 170, the column 100.
      */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "[[19722, 9831], [32278, 9831], [32278, 28169], [19722, 28169]]} |",
-                "[[19722, 9831], [32275, 9831], [32275, 28169], [19722, 28169]]} | (eaves-over-boundary)",
-                "[[19722, 9831], [32170, 9831], [32170, 28169], [19722, 28169]]} | (eaves-over-boundary)",
-                "[[19722, 9831], [32167, 9831], [32167, 28169], [19722, 28169]]} | shed-outside-boundary",
-                "[[19831, -2278], [38169, -2278], [38169, 10278], [19831, 10278]], turn: 90} |",
-                "[[19831, -2278], [38169, -2278], [38169, 10278], [19831, 10278]], turn: 80} | shed-outside-boundary",
+                "fromFrame: 4, underside: 3000 | lifting-beam-past-wall | set fromFrame to 3",
+                "fromFrame: 1, underside: 3000 | lifting-beam-past-wall | set fromFrame to 2",
+                "fromFrame: 1, underside: 3000, section: SHS 50x50x3 | lifting-beam-meets-steel | set fromFrame to 2",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 4000 | lifting-beam-meets-steel"
+                        + " | set offset to 3851, or run it from frame 2 to frame 3",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 3, offset: 4000 | |",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 3876 | |",
+                "fromFrame: 2, underside: 3000, run: along, toFrame: 4, offset: 3878 | lifting-beam-meets-steel"
+                        + " | set offset to 3851, or run it from frame 2 to frame 3",
+                "fromFrame: 1, underside: 2141, run: along, hookDrop: 100 | |",
+                "fromFrame: 1, underside: 2139, run: along, hookDrop: 100 | lifting-beam-meets-steel"
+                        + " | set offset to 5391, or run it from frame 2 to frame 3",
+                "fromFrame: 1, underside: 3000, bracket: SHS 125x125x5, run: along | lifting-beam-past-wall"
+                        + " | run it from frame 2 to frame 3",
+            })
+    void aBeamKeepsOutOfEndWalls(String beam, String code, String remedy) {
+        List<Problem> told = found(SHED + DOOR + "liftingBeam: {" + beam + "}\n");
+        assertEquals(
+                code == null ? List.of() : List.of(code),
+                told.stream().map(Problem::code).toList(),
+                beam);
+        if (code != null) {
+            assertTrue(told.get(0).isError());
+            assertEquals("liftingBeam", told.get(0).where().path());
+            assertEquals(remedy, told.get(0).remedy());
+        }
+    }
+
+    @Test
+    void aBeamKeepsOutOfDoors() {
+        String door = SHED + "openings: [{type: rollerDoor, wall: %s, width: 4000, height: 3000}]\n"
+                + "liftingBeam: {fromFrame: 1, toFrame: 2, run: along, hookDrop: 300, underside: %d, offset: %d}\n";
+        assertCodes("lifting-beam-in-opening lifting-beam-meets-steel", door.formatted("front", 2900, 5000));
+        assertCodes("(lifting-beam-at-roll)", door.formatted("front", 3110, 5000));
+        assertCodes(null, door.formatted("front", 3110, 3800));
+        assertCodes("(lifting-beam-at-roll)", door.formatted("left, bay: 1", 2900, 250));
+        assertCodes(null, door.formatted("left, bay: 1", 2900, 600));
+    }
+
+    @Test
+    void pastAnOpenEndItIsAdvice() {
+        String open = SHED + "openings: [{type: open, wall: front}]\nliftingBeam: {fromFrame: 1, underside: 3000}\n";
+        assertCodes("(lifting-beam-past-wall)", open);
+    }
+
+    @Test
+    void aBareFrameSaysThatItHasNoBeam() {
+        assertCodes(
+                "(lifting-beam-unused)",
+                SHED.replace("full", "none") + "liftingBeam: {fromFrame: 9, underside: 3000}\n");
+    }
+
+    /** What is proposed in place of an offset is free of all steel. */
+    @Test
+    void theOffsetProposedIsClear() {
+        String beam = SHED + DOOR + "mullions: {spacing: 2000}\n"
+                + "liftingBeam: {fromFrame: 1, toFrame: 4, run: along, underside: 3000, offset: %s}\n";
+        for (int offset = 400; offset < 11_600; offset += 1300) {
+            for (Problem told : found(beam.formatted(offset))) {
+                assertEquals("lifting-beam-meets-steel", told.code());
+                String other = told.remedy().replaceAll("set offset to (\\d+), .*", "$1");
+                assertCodes(null, beam.formatted(other));
+            }
+        }
+    }
+
+    /**
+     * Worked by hand: past the string lines girts of 152 and sheets of 17 stand 169, and gutters of 125
+     * before them 294; before a wall without sheets 277.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[[19705, 9831], [32295, 9831], [32295, 28169], [19705, 28169]]} |",
+                "[[19705, 9831], [32291, 9831], [32291, 28169], [19705, 28169]]} | (eaves-over-boundary)",
+                "[[19705, 9831], [32170, 9831], [32170, 28169], [19705, 28169]]} | (eaves-over-boundary)",
+                "[[19705, 9831], [32167, 9831], [32167, 28169], [19705, 28169]]} | shed-outside-boundary",
+                "[[19831, -2295], [38169, -2295], [38169, 10295], [19831, 10295]], turn: 90} |",
+                "[[19831, -2295], [38169, -2295], [38169, 10295], [19831, 10295]], turn: 80} | shed-outside-boundary",
                 "[[0, 0], [60000, 40000], [60000, 0], [0, 40000]]} | boundary-crosses",
                 "[[0, 0], [60000, 0], [30000, 0]]} | boundary-crosses",
                 "[[0, 0], [60, 0], [60, 40], [0, 40]]} | boundary-small",
                 "[[0, 0], [60000, 0], [60000, 40000], [0, 40000]],"
-                        + " neighbours: [[[32278, 10000], [40000, 10000], [40000, 20000]]]} |",
+                        + " neighbours: [[[32295, 10000], [40000, 10000], [40000, 20000]]]} |",
                 "[[0, 0], [60000, 0], [60000, 40000], [0, 40000]],"
                         + " neighbours: [[[32250, 10000], [40000, 10000], [40000, 20000]]]} | shed-on-neighbour",
                 "[[0, 0], [60000, 0], [60000, 40000], [0, 40000]],"

@@ -110,7 +110,13 @@ class SitePlanTest {
         double girt = definition.envelope().walls().girts().member().depth();
         assertTrue(girt > 90 && sheet > 10);
         assertEquals(15_000 - girt - sheet, setback(plan, 1), 1e-6);
-        assertEquals(30_000 - girt - definition.envelope().roofWater().gutter().width(), setback(plan, 4), 1e-6);
+        assertEquals(
+                30_000
+                        - girt
+                        - sheet
+                        - definition.envelope().roofWater().gutter().width(),
+                setback(plan, 4),
+                1e-6);
         assertTrue(plan.isInside());
         Site tight = site(LAND, 200, 15_000, 0);
         SitePlan over = SitePlan.of(definition, SetOut.of(definition), tight);

@@ -127,7 +127,7 @@ class ConsumablesTest {
     /** A metre of 6 mm by stick takes about 0.27 kg, and 15 % more for tacks: published consumption rules. */
     @Test
     void electrodesForAMetre() {
-        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6);
+        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6, Weld.Seam.CUT_END);
         assertEquals(0.27 * 1.15, new Welds(List.of(metre)).electrodeKg(), 0.002);
     }
 
@@ -175,6 +175,19 @@ class ConsumablesTest {
                         .sum(),
                 Paint.of(shed).areaM2(),
                 1e-9);
+    }
+
+    /** The summary's painted area is what the paint is ordered for: rolled purlins and girts come galvanised. */
+    @Test
+    void theSummaryCountsWhatIsPainted() {
+        String text = "span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n";
+        Building building = Building.of(Definitions.of(text));
+        Summary summary = Summary.of(building);
+        double all = building.shed().parts().stream()
+                .mapToDouble(p -> p.surfaceM2() * p.quantity())
+                .sum();
+        assertEquals(summary.get("paintL"), new Paint(summary.get("paintedAreaM2")).litres(), 0.02);
+        assertTrue(summary.get("paintedAreaM2") < all - 50, () -> "all " + all);
     }
 
     /** A mesh sheet of 6.0 x 2.4 m is 14.4 m²: types of reinforcing mesh, a published page. */

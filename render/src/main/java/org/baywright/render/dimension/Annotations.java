@@ -2,10 +2,13 @@ package org.baywright.render.dimension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Hole;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
 import org.baywright.render.view.ViewPort;
@@ -136,6 +139,11 @@ public final class Annotations {
      * as on the later strips of a long plan: the row then starts with the first point.
      */
     public Annotations running(Side side, Vec2 datum, List<Vec2> points) {
+        return running(side, datum, points, new Vec2(1, 1));
+    }
+
+    /** The same where one way along the row counts as onwards; points the other way from the datum print a minus. */
+    public Annotations running(Side side, Vec2 datum, List<Vec2> points, Vec2 onwards) {
         List<Vec2> ordered = DimensionChain.ordered(points, side.direction()).stream()
                 .filter(p -> side.direction().distance(datum, p) > DimensionChain.NOTHING)
                 .toList();
@@ -143,7 +151,7 @@ public final class Annotations {
             return this;
         }
         List<Dimension> printed = ordered.stream()
-                .map(p -> Dimension.of(datum, p, side.direction()))
+                .map(p -> Dimension.running(datum, p, side.direction(), onwards))
                 .toList();
         Rail rail = Rail.on(side, edge(side));
         double[] room = rail.room(field.frame());
@@ -222,6 +230,26 @@ public final class Annotations {
     /** As {@code 4 holes ⌀22}. */
     public static String holeWords(int count, double diameter) {
         return count + (count == 1 ? " hole " : " holes ") + "⌀" + Figure.length(diameter);
+    }
+
+    /** The same of all holes of a plate, each size by itself, as {@code 2 slots 18 x 68}. */
+    public static String holeWords(List<Hole> holes) {
+        return holes.stream()
+                .collect(Collectors.groupingBy(
+                        h -> List.of(h.diameter(), h.slide()), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(Annotations::alike)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String alike(List<Hole> holes) {
+        Hole one = holes.get(0);
+        int count = holes.size();
+        return one.isSlot()
+                ? count + (count == 1 ? " slot " : " slots ") + Figure.length(one.diameter()) + " x "
+                        + Figure.length(one.length())
+                : holeWords(count, one.diameter());
     }
 
     /** A label with wishes of its own; its target is in paper mm. */

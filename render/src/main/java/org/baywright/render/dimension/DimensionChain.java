@@ -63,7 +63,7 @@ public record DimensionChain(List<Vec2> points, Direction direction) {
         while (first < segments.size()) {
             int end = endOfRun(segments, first);
             List<Dimension> run = segments.subList(first, end);
-            Dimension whole = new Dimension(points.get(first), points.get(end), direction, end - first);
+            Dimension whole = new Dimension(points.get(first), points.get(end), direction, end - first, false);
             boolean collapse = end - first > 1 && !run.stream().allMatch(fits) && fits.test(whole);
             printed.addAll(collapse ? List.of(whole) : run);
             first = end;

@@ -49,7 +49,11 @@ public final class DxfWriter {
         start("ENTITIES");
         outline(plate.solid().profile().outline());
         for (Hole hole : plate.holes()) {
-            circle(hole);
+            if (hole.isSlot()) {
+                slot(hole);
+            } else {
+                circle(hole);
+            }
         }
         group(0, "ENDSEC");
         group(0, "EOF");
@@ -104,18 +108,47 @@ public final class DxfWriter {
     }
 
     private void outline(List<Vec2> ring) throws IOException {
+        open(OUTLINE);
+        for (Vec2 corner : ring) {
+            vertex(OUTLINE, corner, 0);
+        }
+        close(OUTLINE);
+    }
+
+    /** A closed outline of two straight sides and two round ends, which are bulges of a half circle. */
+    private void slot(Hole hole) throws IOException {
+        Vec2 side = new Vec2(0, hole.diameter() / 2);
+        Vec2 low = hole.ends().get(0);
+        Vec2 high = hole.ends().get(1);
+        open(HOLES);
+        vertex(HOLES, low.minus(side), 0);
+        vertex(HOLES, high.minus(side), 1);
+        vertex(HOLES, high.plus(side), 0);
+        vertex(HOLES, low.plus(side), 1);
+        close(HOLES);
+    }
+
+    private void open(String layer) throws IOException {
         group(0, "POLYLINE");
-        group(8, OUTLINE);
+        group(8, layer);
         group(66, "1");
         point(new Vec2(0, 0));
         group(70, "1");
-        for (Vec2 corner : ring) {
-            group(0, "VERTEX");
-            group(8, OUTLINE);
-            point(corner);
+    }
+
+    /** A corner, with the bulge of the side that leaves it: 0 straight, 1 a half circle anticlockwise. */
+    private void vertex(String layer, Vec2 at, double bulge) throws IOException {
+        group(0, "VERTEX");
+        group(8, layer);
+        point(at);
+        if (bulge != 0) {
+            group(42, Numbers.plain(bulge));
         }
+    }
+
+    private void close(String layer) throws IOException {
         group(0, "SEQEND");
-        group(8, OUTLINE);
+        group(8, layer);
     }
 
     private void circle(Hole hole) throws IOException {

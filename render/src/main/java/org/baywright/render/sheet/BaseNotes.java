@@ -16,7 +16,8 @@ final class BaseNotes {
         return List.of(
                 Paragraph.heading("Setting out"),
                 Paragraph.bullet("Datum: where line A meets line 1, at the outside faces of the columns. Measure every"
-                        + " distance from it with one tape; do not add up bays."),
+                        + " distance from it with one tape; do not add up bays. Minus: the other side of the datum,"
+                        + " outside line A or before line 1."),
                 Paragraph.bullet("Running dimensions go to the middle of each base plate: half a column inside its"
                         + " string line, so unlike columns on one line have unlike middles. Long dashes are string lines"
                         + " on the outside faces of columns, not on plates."),

@@ -106,7 +106,7 @@ final class BaseSheet {
         TreeSet<Double> across = new TreeSet<>();
         footings.forEach(f -> across.add(Tolerance.fabricated(f.middle().x())));
         List<Vec2> points = across.stream().map(x -> axes.at(x, y)).toList();
-        view.annotate().running(axes.lineNames(), axes.at(0, y), points);
+        view.annotate().running(axes.lineNames(), axes.at(0, y), points, axes.at(1, 0));
     }
 
     private static TreeSet<Double> along(List<Footing> footings, Side side) {
@@ -119,7 +119,7 @@ final class BaseSheet {
 
     private void along(PlacedView view, org.baywright.render.dimension.Side side, double x, TreeSet<Double> ys) {
         List<Vec2> points = ys.stream().map(y -> axes.at(x, y)).toList();
-        view.annotate().running(side, axes.at(x, 0), points);
+        view.annotate().running(side, axes.at(x, 0), points, axes.at(0, 1));
     }
 
     /** Both diagonals between string lines, of the main floor and of each lean-to. */

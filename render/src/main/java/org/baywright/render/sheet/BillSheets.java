@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -108,10 +109,14 @@ final class BillSheets {
     }
 
     private static String holes(Part part) {
-        return part.holes().isEmpty()
-                ? "none"
-                : part.holes().size() + " × Ø"
-                        + Figure.length(part.holes().get(0).diameter()) + " at " + part.holeGauges();
+        if (part.holes().isEmpty()) {
+            return "none";
+        }
+        Hole one = part.holes().get(0);
+        String size = one.isSlot()
+                ? Figure.length(one.diameter()) + "x" + Figure.length(one.length()) + " slot"
+                : "Ø" + Figure.length(one.diameter());
+        return part.holes().size() + " × " + size + " at " + part.holeGauges();
     }
 
     private static Row total(String words, Shed shed, boolean members, double massKg) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
@@ -49,6 +51,9 @@ record Finishes(Building building, List<Item> blinds, Projection view, Envelope 
     private static final double TEXT = 2.5;
     private static final double LINE = 1.62 * TEXT;
 
+    /** From a wall's string line to where nothing of its own closes a view of an opening. */
+    private static final double BEFORE_LEAF = 300;
+
     /** White round a tag. */
     private static final double ROUND = 0.8;
 
@@ -57,9 +62,10 @@ record Finishes(Building building, List<Item> blinds, Projection view, Envelope 
             return;
         }
         Annotations annotate = placed.annotate();
-        building.shed().openings().stream()
-                .filter(o -> !o.isWholeBay())
-                .filter(this::isSeen)
+        seen(building.shed().openings().stream()
+                        .filter(o -> !o.isWholeBay())
+                        .filter(this::faces)
+                        .toList())
                 .forEach(o -> opening(placed, o));
         surface(Surface.Role.WALL, FACING).ifPresent(at -> annotate.note(at, "Wall sheets"));
         surface(Surface.Role.ROOF, LEANING).ifPresent(at -> annotate.note(at, "Roof sheets"));
@@ -72,9 +78,22 @@ record Finishes(Building building, List<Item> blinds, Projection view, Envelope 
     }
 
     /** Whether an opening is in a wall that faces the eye, and in the window. */
-    boolean isSeen(OpeningPlace o) {
+    private boolean faces(OpeningPlace o) {
         Vec2 at = middle(o);
         return o.face().axes().width().dot(view.towards()) > FACING && window.contains(at.x(), at.y());
+    }
+
+    /** The openings whose middle nothing else stands before: not those in a wall behind another. */
+    private List<OpeningPlace> seen(List<OpeningPlace> openings) {
+        List<ThinLine> specks = new ArrayList<>();
+        for (OpeningPlace o : openings) {
+            Vec3 before = o.face().toWorld((o.left() + o.right()) / 2, (o.sill() + o.head()) / 2, BEFORE_LEAF);
+            specks.add(new ThinLine(before, before.plus(view.right()), o.tag()));
+        }
+        Set<String> tags = HiddenLines.visible(List.of(), blinds, specks, view).stream()
+                .map(ViewLine::part)
+                .collect(Collectors.toSet());
+        return openings.stream().filter(o -> tags.contains(o.tag())).toList();
     }
 
     private Vec2 middle(OpeningPlace o) {
@@ -92,10 +111,13 @@ record Finishes(Building building, List<Item> blinds, Projection view, Envelope 
                         () -> placed.annotate().note(middle(o), o.tag()));
     }
 
-    private static boolean hasRoom(PlacedView placed, OpeningPlace o, List<String> words) {
+    private boolean hasRoom(PlacedView placed, OpeningPlace o, List<String> words) {
         double width = placed.port().scale().toPaper(o.width());
         double height = placed.port().scale().toPaper(o.head() - o.sill());
-        return wide(words) + 2 * ROUND < width && words.size() * LINE + ROUND < height;
+        Vec2 at = placed.port().toPaper(middle(o));
+        Envelope tag = new Envelope(at.x(), at.x(), at.y(), at.y());
+        tag.expandBy(wide(words) / 2 + ROUND, words.size() * LINE / 2);
+        return tag.getWidth() < width && tag.getHeight() + ROUND < height && placed.isFree(tag);
     }
 
     private static double wide(List<String> words) {

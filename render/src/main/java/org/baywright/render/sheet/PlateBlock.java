@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Profile;
@@ -13,6 +12,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.LabelField;
@@ -107,9 +107,26 @@ final class PlateBlock {
         Vec2 at = port.toPaper(hole.at());
         double radius = port.toPaper(hole.diameter() / 2);
         double arm = radius + 1.2;
-        marks.add(Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark()));
-        marks.add(Stroke.line(at.plus(new Vec2(-arm, 0)), at.plus(new Vec2(arm, 0)), Pen.DIMENSION, Layer.PLATE));
+        double reach = arm + port.toPaper(hole.slide() / 2);
+        marks.addAll(hole.isSlot() ? slot(port, hole, radius) : List.of(circle(at, radius)));
+        marks.add(Stroke.line(at.plus(new Vec2(-reach, 0)), at.plus(new Vec2(reach, 0)), Pen.DIMENSION, Layer.PLATE));
         marks.add(Stroke.line(at.plus(new Vec2(0, -arm)), at.plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.PLATE));
+    }
+
+    private Arc circle(Vec2 at, double radius) {
+        return Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark());
+    }
+
+    /** Two half circles and the sides between them. */
+    private List<Mark> slot(ViewPort port, Hole hole, double radius) {
+        Vec2 low = port.toPaper(hole.ends().get(0));
+        Vec2 high = port.toPaper(hole.ends().get(1));
+        Vec2 up = new Vec2(0, radius);
+        return List.of(
+                new Arc(low, radius, 90, 180, Pen.VISIBLE, Layer.PLATE, plate.mark()),
+                new Arc(high, radius, 270, 180, Pen.VISIBLE, Layer.PLATE, plate.mark()),
+                new Stroke(List.of(low.plus(up), high.plus(up)), false, Pen.VISIBLE, Layer.PLATE, plate.mark()),
+                new Stroke(List.of(low.minus(up), high.minus(up)), false, Pen.VISIBLE, Layer.PLATE, plate.mark()));
     }
 
     private void edge(List<Mark> marks, double height, double thickness) {
@@ -174,16 +191,7 @@ final class PlateBlock {
         if (plate.holes().isEmpty()) {
             return "No holes.";
         }
-        Set<Double> sizes = plate.holes().stream().map(Hole::diameter).collect(Collectors.toSet());
-        return sizes.stream()
-                        .sorted()
-                        .map(d -> Annotations.holeWords(
-                                (int) plate.holes().stream()
-                                        .filter(h -> h.diameter() == d)
-                                        .count(),
-                                d))
-                        .collect(Collectors.joining(", "))
-                + ", from the lower left corner.";
+        return Annotations.holeWords(plate.holes()) + ", from the lower left corner.";
     }
 
     /** How many go to each member, and what the model leaves without one. */
@@ -197,7 +205,10 @@ final class PlateBlock {
                 .map(e -> e.getValue() + " on " + e.getKey())
                 .collect(Collectors.joining(", "));
         String apart = loose == 0 ? "" : loose + " that no member meets: fix as the engineer shows";
-        return Stream.of(welded.isEmpty() ? "" : "Welded: " + welded, apart)
+        boolean lifting = plate.kind() == PartKind.LIFTING_PLATE;
+        String shop = lifting ? "Welded to the bracket in the shop: " : "Welded: ";
+        String site = lifting ? "no bolts, the beam is welded to it on site, or as the engineer shows" : "";
+        return Stream.of(welded.isEmpty() ? "" : shop + welded, apart, site)
                         .filter(s -> !s.isEmpty())
                         .collect(Collectors.joining("; "))
                 + ".";

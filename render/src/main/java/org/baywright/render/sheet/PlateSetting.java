@@ -133,7 +133,7 @@ final class PlateSetting {
         words.add(Paragraph.bullet("Seen from above, the outside of the building on the left. Turned " + turns()
                 + " degrees anticlockwise where it stands (setout.csv)."));
         words.add(Paragraph.bullet("Outside face of the upright on the string line of its row. Above: hole lines from"
-                + " that string line."));
+                + " that string line; minus lies outside it."));
         words.add(Paragraph.bullet(second()));
         words.add(Paragraph.bullet(type.plate().holes().size() + " holes ⌀"
                 + Figure.length(type.plate().holes().get(0).diameter()) + " in the plate, numbered as in setout.csv."));
@@ -145,8 +145,8 @@ final class PlateSetting {
             return "On the left: hole lines from its own middle, which the plan places along the wall.";
         }
         return type.end()
-                ? "On the left: hole lines from the end string line, along the column's outside face. At the corner"
-                        + " across, the same in a mirror."
+                ? "On the left: hole lines from the end string line, along the column's outside face; minus lies outside"
+                        + " it. At the corner across, the same in a mirror."
                 : "On the left: hole lines from the line of the frame, through the middle.";
     }
 

@@ -101,7 +101,7 @@ final class StringLinePlan {
         return List.of(
                 Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
                         + " gives the middles of the plates under columns, one their hole lines, one the middles of"
-                        + " the plates under mullions and jambs of that wall."),
+                        + " the plates under mullions and jambs of that wall. Minus: outside line A or before line 1."),
                 Paragraph.bullet(
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
                                 + " of floors and bays; each has a twin as long the other way, and bays alike in"
@@ -201,12 +201,12 @@ final class StringLinePlan {
 
     private void along(PlacedView view, org.baywright.render.dimension.Side on, double x, TreeSet<Double> ys) {
         view.annotate()
-                .running(on, axes.at(x, 0), ys.stream().map(y -> axes.at(x, y)).toList());
+                .running(on, axes.at(x, 0), ys.stream().map(y -> axes.at(x, y)).toList(), axes.at(0, 1));
     }
 
     private void across(PlacedView view, org.baywright.render.dimension.Side on, double y, TreeSet<Double> xs) {
         view.annotate()
-                .running(on, axes.at(0, y), xs.stream().map(x -> axes.at(x, y)).toList());
+                .running(on, axes.at(0, y), xs.stream().map(x -> axes.at(x, y)).toList(), axes.at(1, 0));
     }
 
     private static TreeSet<Double> distinct(Stream<Double> places) {

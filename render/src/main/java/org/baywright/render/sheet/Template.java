@@ -17,6 +17,7 @@ import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
+import org.baywright.render.paper.Lettering;
 import org.baywright.render.paper.Paper;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
@@ -59,6 +60,7 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
 
     private static final double TEXT = 2.5;
     private static final int CIRCLE = 72;
+    private static final String STRING_WORDS = "outside face, string line";
 
     private record Line(ViewLine line, Pen pen) {}
 
@@ -215,22 +217,16 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
         return marks;
     }
 
-    /** Along the string line, where the sheet shows enough of it. */
+    /** Along the string line, above the middle line that crosses it, where the sheet shows enough of it. */
     private List<Mark> stringWords(ViewPort port, Envelope window) {
-        Vec2 at = new Vec2(outline.box().getMinX() - 1.5, 0);
-        Envelope needed = new Envelope(at.x() - 5, at.x(), -30, 30);
+        Vec2 at = new Vec2(outline.box().getMinX() - 1.5, 4);
+        Envelope needed =
+                new Envelope(at.x() - 5, at.x(), 0, at.y() + Lettering.width(STRING_WORDS, TEXT, Face.REGULAR));
         if (!window.contains(needed)) {
             return List.of();
         }
         return List.of(new Text(
-                "outside face, string line",
-                port.toPaper(at),
-                TEXT,
-                Text.Align.CENTRE,
-                90,
-                Face.REGULAR,
-                Layer.LABEL,
-                plate.mark()));
+                STRING_WORDS, port.toPaper(at), TEXT, Text.Align.LEFT, 90, Face.REGULAR, Layer.LABEL, plate.mark()));
     }
 
     private List<Paragraph> words(String tile) {

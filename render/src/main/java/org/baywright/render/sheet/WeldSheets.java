@@ -62,13 +62,13 @@ final class WeldSheets {
         return flow.drafts("W3.", "Weld list");
     }
 
-    /** What a row shares: joint, leg, and the length to the millimetre. */
-    private record Like(PartKind joint, double leg, long length) {}
+    /** What a row shares: joint, leg, the length to the millimetre, and where. */
+    private record Like(PartKind joint, double leg, long length, Weld.Seam seam) {}
 
     private Table table() {
         Map<Like, List<Weld>> alike = new LinkedHashMap<>();
         for (Weld weld : welds.list()) {
-            Like like = new Like(weld.joint(), weld.leg(), Math.round(weld.length()));
+            Like like = new Like(weld.joint(), weld.leg(), Math.round(weld.length()), weld.seam());
             alike.computeIfAbsent(like, k -> new ArrayList<>()).add(weld);
         }
         List<Row> rows = new ArrayList<>();
@@ -95,21 +95,13 @@ final class WeldSheets {
                 MarkRuns.of(list.stream().map(Weld::plate).toList()),
                 MarkRuns.of(list.stream().map(Weld::member).toList()),
                 String.valueOf(list.stream().mapToInt(Weld::count).sum()),
-                where(like.joint),
+                like.seam.label(),
                 String.valueOf(like.length),
                 Figure.length(like.leg),
                 Welds.ELECTRODE,
                 Figure.decimal(part.metres(), 2),
                 Figure.decimal(part.depositKg(), 2),
                 Figure.decimal(part.electrodeKg(), 2));
-    }
-
-    private static String where(PartKind joint) {
-        return switch (joint) {
-            case BASE_PLATE, CAP_PLATE, KNEE_PLATE, APEX_PLATE, LEAN_TO_PLATE -> "all round the cut end";
-            case LIFTING_BRACKET -> "all round its ends";
-            default -> "both sides";
-        };
     }
 
     private Table electrodes() {

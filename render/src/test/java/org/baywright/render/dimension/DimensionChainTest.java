@@ -31,6 +31,22 @@ class DimensionChainTest {
                 value, Dimension.of(new Vec2(5, 5), new Vec2(2, 9), direction).value());
     }
 
+    /** A hole 35 outside its string line must not read as 35 inside it. */
+    @ParameterizedTest
+    @CsvSource({"235, 1, 235", "-35, 1, -35", "-235, -1, 235", "35, -1, -35", "-0.01, 1, 0"})
+    void runningDimensionsPrintAMinusBehindTheirDatum(double to, double onwards, String text) {
+        Vec2 way = new Vec2(onwards, onwards);
+        Vec2 datum = new Vec2(7, 7);
+        assertEquals(
+                text,
+                Dimension.running(datum, new Vec2(7 + to, 9), Direction.HORIZONTAL, way)
+                        .text());
+        assertEquals(
+                text,
+                Dimension.running(datum, new Vec2(9, 7 + to), Direction.VERTICAL, way)
+                        .text());
+    }
+
     @Test
     void pointsAreOrderedAndCountOnce() {
         assertEquals(

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,8 @@ class DxfWriterTest {
             "    for e in doc.modelspace():",
             "        if e.dxftype() == 'POLYLINE':",
             "            print('outline', e.dxf.layer, e.is_closed,"
-                    + " ' '.join('%.6f,%.6f' % (v.dxf.location.x, v.dxf.location.y) for v in e.vertices))",
+                    + " ' '.join('%.6f,%.6f%s' % (v.dxf.location.x, v.dxf.location.y,"
+                    + " ',%g' % v.dxf.bulge if v.dxf.bulge else '') for v in e.vertices))",
             "        else:",
             "            print(e.dxftype(), e.dxf.layer,"
                     + " '%.6f %.6f %.6f' % (e.dxf.center.x, e.dxf.center.y, 2 * e.dxf.radius))");
@@ -53,6 +55,7 @@ class DxfWriterTest {
                 .filter(p -> !p.kind().isMember())
                 .toList();
         assertTrue(plates.size() > 8, "plates " + plates.size());
+        assertTrue(plates.stream().anyMatch(p -> p.holes().stream().anyMatch(Hole::isSlot)), "a slotted one");
         List<String> command = new ArrayList<>(List.of(python.get(), "-c", READER));
         List<String> expected = new ArrayList<>();
         for (Part plate : plates) {
@@ -73,10 +76,22 @@ class DxfWriterTest {
                 + String.join(
                         " ",
                         ring.stream().map(v -> six(v.x()) + "," + six(v.y())).toList()));
-        plate.holes()
-                .forEach(h ->
-                        lines.add("CIRCLE HOLES " + six(h.at().x()) + " " + six(h.at().y()) + " " + six(h.diameter())));
+        plate.holes().forEach(h -> lines.add(h.isSlot() ? slot(h) : circle(h)));
         return lines;
+    }
+
+    private static String circle(Hole h) {
+        return "CIRCLE HOLES " + six(h.at().x()) + " " + six(h.at().y()) + " " + six(h.diameter());
+    }
+
+    /** Anticlockwise from the lower left, the two ends as half circles. */
+    private static String slot(Hole h) {
+        double half = (h.length() - h.diameter()) / 2;
+        String left = six(h.at().x() - half) + ",";
+        String right = six(h.at().x() + half) + ",";
+        String low = six(h.at().y() - h.diameter() / 2);
+        String high = six(h.at().y() + h.diameter() / 2);
+        return "outline HOLES True " + left + low + " " + right + low + ",1 " + right + high + " " + left + high + ",1";
     }
 
     /** To a thousandth, as the file holds it, with six places. */

@@ -67,7 +67,7 @@ class SetOutSetTest {
                         Math.abs(dimension.to().y() - dimension.from().y());
                     case ALIGNED -> dimension.from().distance(dimension.to());
                 };
-                assertEquals(distance, Double.parseDouble(dimension.text()), 0.0501, draft.number());
+                assertEquals(distance, Math.abs(Double.parseDouble(dimension.text())), 0.0501, draft.number());
             }
         }
     }
@@ -109,7 +109,7 @@ class SetOutSetTest {
             Stream.concat(
                             Stream.of(stand.middle().x(), stand.middle().y()),
                             stand.holes().stream().flatMap(h -> Stream.of(h.x(), h.y())))
-                    .map(v -> Figure.length(Math.abs(v)))
+                    .map(Figure::length)
                     .forEach(figure -> assertTrue(printed.contains(figure), () -> figure + " of " + stand.grid()));
         }
     }

@@ -172,7 +172,7 @@ class SheetsPropertyTest {
                     case ALIGNED -> dimension.from().distance(dimension.to());
                 };
                 String figure = dimension.text().substring(dimension.text().lastIndexOf(' ') + 1);
-                assertEquals(distance, Double.parseDouble(figure), 0.0501, draft.number());
+                assertEquals(distance, Math.abs(Double.parseDouble(figure)), 0.0501, draft.number());
                 assertTrue(
                         words.stream().anyMatch(w -> w.equals(dimension.text()) || w.endsWith(" " + dimension.text())),
                         () -> draft.number() + " does not print " + dimension.text());
