@@ -76,6 +76,11 @@ class TakeoffPropertyTest {
         }
         assertEquals(solids, Bill.of(shed).steelMassKg(), solids * 1e-6);
         assertEquals(solids, Summary.of(shed).get("steelMassKg"), 0.06);
+        double painted = shed.parts().stream()
+                .filter(p -> !RowOrder.isRolled(p))
+                .mapToDouble(p -> p.surfaceM2() * p.quantity())
+                .sum();
+        assertEquals(painted, Summary.of(shed).get("paintedAreaM2"), 0.06);
     }
 
     @Property(tries = 100, seed = Seeds.SHEDS)
