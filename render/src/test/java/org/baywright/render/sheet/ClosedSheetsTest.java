@@ -257,6 +257,9 @@ class ClosedSheetsTest {
         more.removeAll(titles(council));
         assertEquals(Set.of("Flashing profiles", "Purlin and girt schedule"), more);
         assertEquals(all.size(), all.stream().map(Draft::number).distinct().count(), "a number twice");
+        Set<String> numbered =
+                all.stream().map(d -> d.number() + " " + d.title()).collect(Collectors.toSet());
+        council.forEach(d -> assertTrue(numbered.contains(d.number() + " " + d.title()), d.number() + " elsewhere"));
         for (String series : List.of("S0", "S2", "S3", "S4", "S5", "S6", "S7", "S8")) {
             assertTrue(council.stream().anyMatch(d -> d.number().startsWith(series)), series);
         }
