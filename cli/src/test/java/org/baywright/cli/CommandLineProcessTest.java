@@ -20,6 +20,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands in a process of their own, as a user runs them. */
 class CommandLineProcessTest {
@@ -176,8 +178,9 @@ class CommandLineProcessTest {
         assertEquals(Baywright.DONE, run.code, run.err);
         JsonNode summary =
                 new ObjectMapper().readTree(out.resolve("summary.json").toFile());
-        assertTrue(summary.get("totalCost").asDouble() > 0);
-        assertTrue(summary.get("unpricedItems").asInt() > 0);
+        assertTrue(summary.get("costOfPricedLines").asDouble() > 0);
+        assertFalse(summary.has("totalCost"), "a part of the cost is not the total");
+        assertTrue(summary.get("unpricedLines").asInt() > 0);
         assertTrue(run.err.contains("without a price"), run.err);
         assertTrue(run.err.contains("RHS 200x100x5 (per m)"), run.err);
         assertTrue(run.err.contains("not in this bill: RHS 1x1x1"), run.err);
@@ -208,6 +211,31 @@ class CommandLineProcessTest {
                 sample.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
         assertTrue(Files.readString(sample).startsWith("# Invented prices"));
+    }
+
+    /** With the sample list every line of every starter's bill has a price. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "hay-shed",
+                "lean-shelter",
+                "lifting-shed",
+                "machinery-shed",
+                "own-section",
+                "twin-lean-to",
+                "workshop"
+            })
+    void theSamplePriceListPricesTheStarters(String starter) throws Exception {
+        Path out = folder.resolve(starter);
+        Path templates = Path.of("..", "templates");
+        String list = templates.resolve("price-list.csv").toString();
+        String file = templates.resolve(starter + ".yaml").toString();
+        Run run = run("", "order", file, "--out", out.toString(), "--time", "1", "--prices", list);
+        assertEquals(Baywright.DONE, run.code, run.err);
+        JsonNode summary =
+                new ObjectMapper().readTree(out.resolve("summary.json").toFile());
+        assertEquals(0, summary.get("unpricedLines").asInt(), run.err);
+        assertTrue(summary.get("totalCost").asDouble() > 0);
     }
 
     @Test

@@ -110,6 +110,11 @@ final class GroupReader {
         return value;
     }
 
+    /** What a number may be. */
+    Range range(String key) {
+        return keys.key(key).range().orElseThrow();
+    }
+
     /** A number: as written, else usual, else (already told) the least allowed. */
     double number(String key) {
         Range range = keys.key(key).range().orElseThrow();

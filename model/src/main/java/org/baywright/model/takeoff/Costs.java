@@ -103,6 +103,13 @@ public final class Costs {
                 .toList();
     }
 
+    /** How many lines of the bill are bought and not in the total. */
+    public int unpricedLines() {
+        return (int) bill.lines().stream()
+                .filter(l -> l.group().isBought() && cost(l).isEmpty())
+                .count();
+    }
+
     private String why(BillLine line) {
         String unit = line.unit().symbol();
         return line.item().description()

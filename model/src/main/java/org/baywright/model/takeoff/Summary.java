@@ -40,11 +40,14 @@ public record Summary(Map<String, Number> figures) {
         return new Summary(figures);
     }
 
-    /** The same figures with what the building costs, and how many lines of its bill have no price. */
+    /**
+     * The same figures with what the building costs, and how many lines of its bill have no price. While any has none
+     * there is no total, but what the priced lines cost.
+     */
     public Summary with(Costs costs) {
         Map<String, Number> all = new LinkedHashMap<>(figures);
-        all.put("totalCost", costs.total());
-        all.put("unpricedItems", costs.unpriced().size());
+        all.put(costs.unpricedLines() == 0 ? "totalCost" : "costOfPricedLines", costs.total());
+        all.put("unpricedLines", costs.unpricedLines());
         return new Summary(all);
     }
 

@@ -111,19 +111,19 @@ class CladdingTest {
     @Test
     void downpipes() {
         GutterRun gutter = cladding("").gutters().get(0);
-        double longest = gutter.length() * 45 / gutter.catchmentM2();
         List<Double> at = gutter.downpipes().stream().map(Vec3::y).toList();
-        assertTrue(new Downpipes(
-                        gutter.from().y(),
-                        gutter.to().y(),
-                        Math.min(longest, 12_000),
-                        12_000,
-                        List.of(),
-                        List.of(),
-                        List.of())
-                .carries(at));
+        assertTrue(gutter.falls().stream().allMatch(f -> f.catchmentM2() <= 45 && f.to() - f.from() <= 12_000));
         assertEquals(at.get(0) + at.get(at.size() - 1), 18_000, 1e-9);
         assertEquals(gutter.catchmentM2() * 150 / 3600, gutter.flowLs(), 1e-9);
+    }
+
+    /** Girts of 102 and sheets of 17 stand out from the line: the gutter hangs before both, or on the girt's line only. */
+    @Test
+    void gutterHangsBeforeTheWallSheets() {
+        assertEquals(-119, cladding("").gutters().get(0).from().x(), 1e-6);
+        Cladding open = cladding("openings:\n  - {type: open, wall: left, bay: 1}\n"
+                + "  - {type: open, wall: left, bay: 2}\n  - {type: open, wall: left, bay: 3}\n");
+        assertEquals(-102, open.gutters().get(0).from().x(), 1e-6);
     }
 
     @Test

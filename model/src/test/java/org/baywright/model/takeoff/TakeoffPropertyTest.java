@@ -66,7 +66,8 @@ class TakeoffPropertyTest {
                             / 2000
                     : (part.solid().profile().depth() * part.solid().profile().width()
                                     - part.holes().stream()
-                                            .mapToDouble(h -> Math.PI * h.diameter() * h.diameter() / 4)
+                                            .mapToDouble(h -> Math.PI * h.diameter() * h.diameter() / 4
+                                                    + h.diameter() * (h.length() - h.diameter()))
                                             .sum())
                             * part.solid().axisLength()
                             * Section.DENSITY_KG_PER_M3
@@ -75,6 +76,11 @@ class TakeoffPropertyTest {
         }
         assertEquals(solids, Bill.of(shed).steelMassKg(), solids * 1e-6);
         assertEquals(solids, Summary.of(shed).get("steelMassKg"), 0.06);
+        double painted = shed.parts().stream()
+                .filter(p -> !RowOrder.isRolled(p))
+                .mapToDouble(p -> p.surfaceM2() * p.quantity())
+                .sum();
+        assertEquals(painted, Summary.of(shed).get("paintedAreaM2"), 0.06);
     }
 
     @Property(tries = 100, seed = Seeds.SHEDS)

@@ -160,7 +160,8 @@ final class ElevationSheets {
     private PlacedView side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
         Projection projection = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
         boolean whole = strip.firstFrame() == 1 && strip.lastFrame() == setOut.frames();
-        String name = side + " SIDE ELEVATION, LINE " + setOut.main(side).letter()
+        String name = side + " SIDE ELEVATION, "
+                + new Foreground(setOut, projection).lines(strip.firstFrame(), strip.lastFrame())
                 + (whole ? "" : ", FRAMES " + strip.firstFrame() + " TO " + strip.lastFrame());
         double first = along(projection, setOut.frameLine(strip.firstFrame()));
         double last = along(projection, setOut.frameLine(strip.lastFrame()));
@@ -197,7 +198,9 @@ final class ElevationSheets {
     private List<ViewLine> seen(Projection projection, Scale scale) {
         return seen.computeIfAbsent(
                 List.of(projection, scale),
-                key -> Envelopes.scene(building, scale.n(), shown(projection)).seen(projection));
+                key -> new Foreground(setOut, projection)
+                        .parted(Envelopes.scene(building, scale.n(), shown(projection)))
+                        .seen(projection));
     }
 
     /** Purlins show their ends only: those of the first and last bay hide the others. */

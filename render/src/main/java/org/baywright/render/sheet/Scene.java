@@ -48,16 +48,27 @@ record Scene(List<Item> items, List<Item> blinds, List<ThinLine> lines) {
         return Silhouette.bounds(all, view);
     }
 
-    /** Draws what is seen: sheets and steel in the pen of what is seen, ribs and leaves thinner. */
+    /** Draws what is seen: sheets and steel in the pen of what is seen; ribs, leaves and what is further back thinner. */
     static void draw(PlacedView view, List<ViewLine> seen) {
+        draw(view, seen.stream().filter(l -> !Foreground.isBack(l.part())).toList(), Pen.VISIBLE);
+        draw(
+                view,
+                seen.stream()
+                        .filter(l -> Foreground.isBack(l.part()))
+                        .map(l -> new ViewLine(l.from(), l.to(), Foreground.plain(l.part())))
+                        .toList(),
+                Pen.DIMENSION);
+    }
+
+    private static void draw(PlacedView view, List<ViewLine> seen, Pen pen) {
         view.draw(of(seen, RIB), Pen.HATCH, Layer.CLADDING);
         view.draw(of(seen, LEAF), Pen.DIMENSION, Layer.CLADDING);
-        view.draw(of(seen, SKIN), Pen.VISIBLE, Layer.CLADDING);
+        view.draw(of(seen, SKIN), pen, Layer.CLADDING);
         view.draw(
                 seen.stream()
                         .filter(l -> !List.of(RIB, LEAF, SKIN).contains(l.part()))
                         .toList(),
-                Pen.VISIBLE,
+                pen,
                 Layer.STEEL);
     }
 

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.render.dimension.Figure;
@@ -22,6 +24,7 @@ import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
+import org.baywright.render.paper.Pen;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -120,6 +123,34 @@ class ClosedSheetsTest {
                 .toList();
         assertTrue(words.contains("D2 roller door"), () -> words.toString());
         assertFalse(words.contains("D1 roller door"), () -> words.toString());
+    }
+
+    /** Beside an open lean-to the title names the lean-to's line, and the main wall behind it is drawn thinner. */
+    @Test
+    void anElevationNamesTheNearestLineAndDrawsWhatIsFurtherBackThinner() {
+        Building building = Building.of(Definitions.of(Sheds.FULL
+                + "leanTos:\n  - {side: right, width: 4000, pitch: 5, drop: 450, fromBay: 1, toBay: 2}\nopenings:\n"
+                + "  - {type: open, wall: right, bay: 1}\n"
+                + "  - {type: window, wall: left, bay: 1, width: 1800, height: 900, sill: 1200}\n"));
+        List<Draft> drafts = ElevationSheets.of(building);
+        assertTrue(drafts.stream()
+                .flatMap(Sheds::texts)
+                .anyMatch(t -> t.content().startsWith("RIGHT SIDE ELEVATION, LINES C AND B ")));
+        assertTrue(drafts.stream()
+                .flatMap(Sheds::texts)
+                .anyMatch(t -> t.content().startsWith("LEFT SIDE ELEVATION, LINE A ")));
+        Shed shed = building.shed();
+        assertEquals(Set.of(Pen.DIMENSION), pens(drafts, shed, PartKind.JAMB));
+        assertEquals(Set.of(Pen.VISIBLE), pens(drafts, shed, PartKind.LEAN_TO_COLUMN));
+    }
+
+    private static Set<Pen> pens(List<Draft> drafts, Shed shed, PartKind kind) {
+        Set<String> marks = shed.parts(kind).stream().map(Part::mark).collect(Collectors.toSet());
+        return drafts.stream()
+                .flatMap(d -> d.marks().stream())
+                .filter(m -> m instanceof Stroke && marks.contains(m.part()))
+                .map(m -> ((Stroke) m).pen())
+                .collect(Collectors.toSet());
     }
 
     @Test
