@@ -37,8 +37,15 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
                 .flatMap(u -> upper.stream()
                         .filter(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < 1))
                         .findFirst()
+                        .filter(o -> isFree(u, lower.height(), o.height()))
                         .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
                         .stream());
+    }
+
+    /** Not across an opening that is lower than the rows' spacing. */
+    private boolean isFree(double u, double from, double to) {
+        return bay.openings().stream()
+                .noneMatch(o -> u > o.left() && u < o.right() && o.head() > from && o.sill() < to);
     }
 
     private List<Double> at(GirtSpan span) {

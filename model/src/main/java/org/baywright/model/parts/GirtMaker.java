@@ -107,10 +107,13 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     }
 
     private boolean isTaken(double u, double bottom, double top) {
+        return bay.openings().stream().anyMatch(o -> takes(o, u, bottom, top));
+    }
+
+    private boolean takes(OpeningPlace o, double u, double bottom, double top) {
         // Header and sill lie in the plane of flush girts.
         double trim = flush() ? bay.post().width() + CLEAR : 0;
-        return bay.openings().stream()
-                .anyMatch(o -> u > o.left() && u < o.right() && top > o.sill() - trim && bottom < o.head() + trim);
+        return u > o.left() && u < o.right() && top > o.sill() - trim && bottom < o.head() + trim;
     }
 
     /** A length of Z reaches over the frames where a neighbour has the same row. */
@@ -207,15 +210,37 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     private Stream<GirtSpan> trimmers(OpeningPlace opening) {
         double head = opening.head() + lowest();
         double sill = opening.sill() - CLEAT - Math.max(0, stand.reachUp());
-        boolean rowOver = rows.at().stream().anyMatch(r -> r - lowest() >= opening.head() && r - lowest() < top(head));
+        boolean rowOver = freeRows(opening).anyMatch(r -> r - lowest() >= opening.head() && r - lowest() < top(head));
         boolean rowBelow =
-                rows.at().stream().anyMatch(r -> top(r) <= opening.sill() && r + CLEAT > sill - lowest() - CLEAR);
+                freeRows(opening).anyMatch(r -> top(r) <= opening.sill() && r + CLEAT > sill - lowest() - CLEAR);
         boolean fits = room().under(opening.left(), opening.right(), top(head))
                 .filter(s -> s.to() == opening.right())
                 .isPresent();
-        Stream<GirtSpan> over = !rowOver && fits ? Stream.of(trimmer(opening, head)) : Stream.of();
-        Stream<GirtSpan> below = !rowBelow && sill > lowest() ? Stream.of(trimmer(opening, sill)) : Stream.of();
+        boolean trimmed = bay.openings().stream().filter(opening::isOver).anyMatch(o -> isTrimmedUpTo(o, sill));
+        Stream<GirtSpan> over =
+                !rowOver && fits && isFree(opening, head) ? Stream.of(trimmer(opening, head)) : Stream.of();
+        Stream<GirtSpan> below = !rowBelow && !trimmed && sill > lowest() && isFree(opening, sill)
+                ? Stream.of(trimmer(opening, sill))
+                : Stream.of();
         return Stream.concat(over, below);
+    }
+
+    /** Rows that no other opening over or under one is in the way of. */
+    private Stream<Double> freeRows(OpeningPlace opening) {
+        return rows.at().stream().filter(r -> isFree(opening, r));
+    }
+
+    private boolean isFree(OpeningPlace opening, double height) {
+        double middle = (opening.left() + opening.right()) / 2;
+        return bay.openings().stream()
+                .filter(o -> o != opening)
+                .noneMatch(o -> takes(o, middle, height - lowest(), top(height)));
+    }
+
+    /** Whether what stands over the head of an opening reaches up to the trimmer below the sill of one over it. */
+    private boolean isTrimmedUpTo(OpeningPlace under, double sill) {
+        double head = under.head() + lowest();
+        return isFree(under, head) && top(head) > sill - lowest();
     }
 
     /** From the middle of one jamb to that of the other. */

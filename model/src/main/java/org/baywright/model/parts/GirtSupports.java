@@ -79,6 +79,9 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
                 .filter(p -> !p.jamb())
                 .forEach(p -> at.add(new Support(p.u(), p.u() - past, p.u() + past, HALF_GAP)));
         for (OpeningPlace o : bay.openings()) {
+            if (bay.openings().stream().anyMatch(o::isOver)) {
+                continue;
+            }
             at.add(new Support(o.left(), o.left() - aside, o.left() + inside, HALF_GAP));
             at.add(new Support(o.right(), o.right() - inside, o.right() + aside, HALF_GAP));
         }

@@ -58,6 +58,10 @@ final class OpeningRoomRule implements Rule {
 
     private static void height(Asked asked, OpeningPlace place, OpeningRoom room) {
         double under = room.underRafter();
+        double free = asked.openings().stream()
+                .filter(o -> o.isOver(place))
+                .mapToDouble(OpeningPlace::sill)
+                .reduce(under, Math::min);
         double most = under - room.jamb() - place.sill();
         double height = place.head() - place.sill();
         String label = place.opening().type().label();
@@ -70,12 +74,13 @@ final class OpeningRoomRule implements Rule {
                     most > 0
                             ? "make it at most " + Asked.mm(Math.floor(most)) + " high, or raise the eave"
                             : "lower its sill, or raise the eave");
-        } else if (rolls(place) && place.head() + ROLLER_HEAD > under) {
+        } else if (rolls(place) && place.head() + ROLLER_HEAD > free) {
             asked.advice(
                     "roller-door-head",
                     Asked.key(place),
-                    "there are " + Asked.mm(under - place.head()) + " mm from the roller door's head to the rafter;"
-                            + " a roll usually takes " + Asked.mm(ROLLER_HEAD) + " (common practice)",
+                    "there are " + Asked.mm(free - place.head()) + " mm from the roller door's head to the "
+                            + (free < under ? "opening over it" : "rafter") + "; a roll usually takes "
+                            + Asked.mm(ROLLER_HEAD) + " (common practice)",
                     "ask the door's maker, or lower the door");
         }
     }

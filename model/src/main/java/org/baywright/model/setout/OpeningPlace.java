@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.Wall;
+import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.WallFace.WallBay;
 
@@ -89,6 +90,19 @@ public record OpeningPlace(
                     case ROLLER_DOOR, SLIDING_DOOR, DOOR -> "D";
                 }
                 + number;
+    }
+
+    /** Whether it stands right over another, between the same jambs. */
+    public boolean isOver(OpeningPlace other) {
+        return isBetweenSameJambs(other) && sill >= other.head;
+    }
+
+    /** Whether it has the edges of another of its bay, and so the same jambs. */
+    public boolean isBetweenSameJambs(OpeningPlace other) {
+        return face.equals(other.face)
+                && bay.equals(other.bay)
+                && Tolerance.same(left, other.left)
+                && Tolerance.same(right, other.right);
     }
 
     /** Clear width. */

@@ -6,7 +6,8 @@ import java.util.List;
 import org.baywright.model.definition.Definition;
 
 /**
- * The uprights of a sheeted bay between its columns: a jamb on either side of every opening, and mullions wherever the
+ * The uprights of a sheeted bay between its columns: a jamb on either side of every opening, which
+ * those over each other share, and mullions wherever the
  * room that is left is wider than they may stand apart.
  *
  * @param cover the bay
@@ -32,6 +33,9 @@ public record WallPosts(WallCover cover, List<Post> posts) {
         List<Post> posts = new ArrayList<>();
         double from = cover.bay().from();
         for (OpeningPlace opening : here) {
+            if (here.stream().anyMatch(opening::isOver)) {
+                continue;
+            }
             mullions(definition, cover, from, opening.left() - half, posts);
             posts.add(new Post(opening.left() - half, true));
             posts.add(new Post(opening.right() + half, true));

@@ -68,7 +68,7 @@ final class WallSheds {
                 OptionalDouble.empty());
     }
 
-    /** Random sheds that break no rule, with one opening at most in each bay of each sheeted wall. */
+    /** Random sheds that break no rule, with an opening in most bays of each sheeted wall, and one over it in some. */
     static Arbitrary<Definition> any() {
         Arbitrary<Walls> walls = Combinators.combine(
                         Arbitraries.of("C100-12", "C150-15", "Z150-15", "TH64-10", "RHS 100x50x3"),
@@ -100,6 +100,7 @@ final class WallSheds {
 
     private static List<Opening> openings(Definition d, List<Integer> seeds) {
         SetOut setOut = SetOut.of(d);
+        double post = d.envelope().walls().mullions().member().width();
         List<Opening> openings = new ArrayList<>();
         int i = 0;
         for (WallCover cover : WallCover.of(d, setOut, WallFace.of(d, setOut))) {
@@ -108,10 +109,31 @@ final class WallSheds {
                 opening(cover, seed)
                         .filter(o -> OpeningPlace.of(with(d, walls(d), List.of(o)), WallFace.of(d, setOut)).stream()
                                 .allMatch(p -> p.face().equals(cover.face())))
-                        .ifPresent(openings::add);
+                        .ifPresent(
+                                o -> openings.addAll(seed % 4 == 1 ? withOneOver(o, cover, post, seed) : List.of(o)));
             }
         }
         return openings;
+    }
+
+    /** A lower door with a window over it between the same jambs, where the wall is high enough. */
+    private static List<Opening> withOneOver(Opening door, WallCover cover, double post, int seed) {
+        double room = cover.face().heightAt(cover.bay().from()) - 700;
+        double right = cover.face().heightAt(cover.bay().to()) - 700;
+        double high = Math.min(room, right);
+        Opening.Size size = door.size().orElseThrow();
+        double head = high * 0.55;
+        double sill = head + 2 * post + seed % 7 * 40;
+        double height = Math.min(500, high - sill);
+        return height < 150
+                ? List.of(door)
+                : List.of(
+                        sized(door, Type.DOOR, new Opening.Size(size.width(), head, 0)),
+                        sized(door, Type.WINDOW, new Opening.Size(size.width(), height, sill)));
+    }
+
+    private static Opening sized(Opening opening, Type type, Opening.Size size) {
+        return new Opening(type, opening.wall(), opening.leanTo(), opening.bay(), Optional.of(size), opening.offset());
     }
 
     private static Walls walls(Definition d) {

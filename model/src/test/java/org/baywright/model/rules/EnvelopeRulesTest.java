@@ -119,11 +119,24 @@ class EnvelopeRulesTest {
     }
 
     @Test
-    void oneOpeningAboveAnotherIsRefusedForItsJambs() {
-        String over = SHED + "openings: [{type: door, wall: front, offset: 2000}, {type: window, wall: front,"
-                + " offset: 2000, width: 820, height: 600, sill: 2500}]\n";
-        assertCodes("openings-overlap", over);
-        assertTrue(found(over).get(0).message().contains("jambs run from the floor to the roof"));
+    void oneOpeningAboveAnotherSharesItsJambs() {
+        String over = SHED + "openings: [{type: door, wall: front, offset: 2000, width: 820, height: 2040},"
+                + " {type: window, wall: front, offset: 2000, width: %s, height: 600, sill: %s}]\n";
+        assertCodes("", over.formatted("820", "2240"));
+        assertCodes("openings-overlap", over.formatted("820", "2239"));
+        assertCodes("openings-overlap", over.formatted("820", "2000"));
+        assertCodes("openings-overlap", over.formatted("800", "2500"));
+        Problem told = found(over.formatted("800", "2500")).get(0);
+        assertTrue(told.message().contains("jambs run from the floor to the roof"));
+        assertEquals("give both the same width and offset", told.remedy());
+    }
+
+    @Test
+    void aRollerDoorsRollWantsRoomBelowAnOpeningOverIt() {
+        String over = SHED + "openings: [{type: rollerDoor, wall: front, width: 2400, height: 2000, sill: 0},"
+                + " {type: window, wall: front, width: 2400, height: 600, sill: %s}]\n";
+        assertCodes("", over.formatted("2450"));
+        assertCodes("(roller-door-head)", over.formatted("2449"));
     }
 
     /** Two lean-tos on the right, of bay 1 and of bay 3; any bay tells which of their front walls is meant. */

@@ -91,9 +91,11 @@ record PlanWalls(Building building) {
         }
     }
 
+    /** What stands over another opening is seen on the elevations only. */
     private List<OpeningPlace> openings(double first, double last) {
         return building.shed().openings().stream()
                 .filter(o -> !o.isWholeBay() || o.opening().type() == Opening.Type.OPEN)
+                .filter(o -> building.shed().openings().stream().noneMatch(o::isOver))
                 .filter(o -> middle(o).y() >= first - PAST && middle(o).y() <= last + PAST)
                 .toList();
     }
