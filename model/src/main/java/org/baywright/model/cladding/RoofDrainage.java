@@ -115,7 +115,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /** The top of the gutter's back, under the ends of the sheets. */
     private Vec3 edge(RoofRows roof, double y) {
         Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
-        return new Vec3(roof.gutterBack(shed.definition(), shed.setOut()), y, sheetEnd.z());
+        return new Vec3(roof.gutterBack(shed.definition(), shed.wallCovers()), y, sheetEnd.z());
     }
 
     private List<Double> pipes(RoofRows roof, int first, int last, double caughtM2) {
@@ -140,7 +140,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /** Ends along the building of the openings in the wall below a gutter, with the way of a sliding leaf. */
     private List<double[]> openings(RoofRows roof) {
         return shed.openings().stream()
-                .filter(o -> !o.isWholeBay() && roof.slope().isAbove(o.face()))
+                .filter(o -> !o.isWholeBay() && o.face().isBelow(roof.slope()))
                 .filter(o -> !overLeanTo(roof, o.bay().bay()))
                 .map(RoofDrainage::inTheWay)
                 .toList();
@@ -161,7 +161,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /** Bays without a wall to hang a pipe on below a gutter, by their frame lines. */
     private List<double[]> openBays(RoofRows roof) {
         return shed.walls().stream()
-                .filter(f -> roof.slope().isAbove(f))
+                .filter(f -> f.isBelow(roof.slope()))
                 .flatMap(f -> openBays(roof, f))
                 .toList();
     }

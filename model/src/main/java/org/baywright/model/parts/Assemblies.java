@@ -58,6 +58,10 @@ public final class Assemblies {
     private final Map<String, Integer> loose = new HashMap<>();
     private final Map<String, List<Assembly>> byMember = new LinkedHashMap<>();
 
+    static {
+        CARRIED_BY.put(PartKind.BRACE_LUG, EnumSet.of(PartKind.BRACE));
+    }
+
     private Assemblies(Shed shed) {
         Set<PartKind> carriers =
                 CARRIED_BY.values().stream().flatMap(Set::stream).collect(Collectors.toSet());

@@ -15,14 +15,14 @@ import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Where members that are bolted to cleats need holes: found from the holes of the cleats that each lies on. The holes of a
- * mark are those of its first place, and it is known when its other places want others. A rod has none; its ends are
- * threaded.
+ * mark are those of its first place, and it is known when its other places want others. A rod has none: its lugs
+ * have them.
  */
 public final class JointHoles {
     private static final Map<PartKind, Set<PartKind>> BOLTED = new EnumMap<>(Map.of(
             PartKind.PURLIN_CLEAT, EnumSet.of(PartKind.PURLIN),
             PartKind.GIRT_CLEAT, EnumSet.of(PartKind.GIRT),
-            PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE),
+            PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE, PartKind.STRUT),
             PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB)));
 
     /** A bolt reaches through the web of a neighbour that laps between cleat and member, mm. */

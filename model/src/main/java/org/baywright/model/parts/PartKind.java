@@ -26,6 +26,7 @@ public enum PartKind {
     PURLIN_CLEAT("purlin cleat", "CL", Group.CLEATS),
     GIRT_CLEAT("girt cleat", "GC", Group.CLEATS),
     BRACE_CLEAT("brace cleat", "BC", Group.CLEATS),
+    BRACE_LUG("brace lug", "BL", Group.CLEATS),
     MULLION_CLEAT("mullion cleat", "MC", Group.CLEATS),
     LIFTING_PLATE("lifting beam plate", "LP", Group.LIFTING);
 

@@ -50,16 +50,17 @@ public record Footprint(List<Vec2> outline, double beyond) {
         if (!definition.envelope().isFull()) {
             return walls;
         }
+        List<WallCover> covers = WallCover.of(definition, setOut, WallFace.of(definition, setOut));
         Geometry all = RoofRows.of(definition, setOut).stream()
-                .map(rows -> (Geometry) GEOMETRY.toGeometry(roof(definition, setOut, rows)))
+                .map(rows -> (Geometry) GEOMETRY.toGeometry(roof(definition, rows, covers)))
                 .reduce(GEOMETRY.createPolygon(ring(walls.outline())), Geometry::union);
         return new Footprint(corners((Polygon) all), walls.beyond());
     }
 
     /** A slope's sheets on plan, with its gutter, whose outer face is a gutter's width past its back. */
-    private static Envelope roof(Definition definition, SetOut setOut, RoofRows rows) {
+    private static Envelope roof(Definition definition, RoofRows rows, List<WallCover> covers) {
         double gutter = definition.envelope().roofWater().gutter().width();
-        double low = rows.gutterBack(definition, setOut) - rows.slope().line().inward() * gutter;
+        double low = rows.gutterBack(definition, covers) - rows.slope().line().inward() * gutter;
         double sheets = rows.place(rows.sheetLow(), 0, rows.sheetPlane()).x();
         double high = rows.place(rows.sheetHigh(), 0, rows.sheetPlane()).x();
         Envelope roof = new Envelope(low, high, rows.from(), rows.to());

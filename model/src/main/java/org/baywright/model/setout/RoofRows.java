@@ -8,7 +8,6 @@ import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Purlins;
-import org.baywright.model.definition.Sheeting;
 import org.baywright.model.geometry.Vec3;
 
 /**
@@ -77,13 +76,13 @@ public record RoofRows(
         return new Vec3(x, y, roof.heightAt(x)).plus(roof.outward().times(above));
     }
 
-    /** Across the span, the gutter's back: on the outer face of its support, or of the wall's sheets where it has any. */
-    public double gutterBack(Definition definition, SetOut setOut) {
-        Sheeting sheeting = definition.envelope().sheeting();
-        boolean sheeted = WallCover.of(definition, setOut, WallFace.of(definition, setOut)).stream()
-                .anyMatch(c -> slope.isAbove(c.face()));
-        double wall = sheeted ? sheeting.walls().profile().depth() : 0;
-        double in = sheeting.roof().intoGutter() * slope.roof().cosine() - wall;
+    /** Across the span, the back of the gutter: on what carries it, or before the sheets of the wall below. */
+    public double gutterBack(Definition definition, List<WallCover> covers) {
+        boolean sheeted = covers.stream().anyMatch(c -> c.face().isBelow(slope));
+        double before =
+                sheeted ? definition.envelope().sheeting().walls().profile().depth() : 0;
+        double into = definition.envelope().sheeting().roof().intoGutter();
+        double in = into * slope.roof().cosine() - before;
         return place(sheetLow, 0, sheetPlane()).x() + slope.line().inward() * in;
     }
 

@@ -2,11 +2,9 @@ package org.baywright.model.setout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Tolerance;
 
 /**
@@ -70,12 +68,6 @@ public record RoofSlope(ColumnLine line, double upper, Top top, int firstFrame, 
     /** The side of the building that it falls to. */
     public Side side() {
         return line.side();
-    }
-
-    /** Whether a wall stands under its eave. */
-    public boolean isAbove(WallFace face) {
-        return face.wall() == Wall.of(side())
-                && (line.leanTo() ? face.leanTo().equals(Optional.of(line)) : face.isMain());
     }
 
     /** Where it starts along the building. */

@@ -110,13 +110,8 @@ class SitePlanTest {
         double girt = definition.envelope().walls().girts().member().depth();
         assertTrue(girt > 90 && sheet > 10);
         assertEquals(15_000 - girt - sheet, setback(plan, 1), 1e-6);
-        assertEquals(
-                30_000
-                        - girt
-                        - sheet
-                        - definition.envelope().roofWater().gutter().width(),
-                setback(plan, 4),
-                1e-6);
+        double gutter = definition.envelope().roofWater().gutter().width();
+        assertEquals(30_000 - girt - sheet - gutter, setback(plan, 4), 1e-6);
         assertTrue(plan.isInside());
         Site tight = site(LAND, 200, 15_000, 0);
         SitePlan over = SitePlan.of(definition, SetOut.of(definition), tight);

@@ -13,6 +13,7 @@ import org.baywright.model.parts.JointHole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
+import org.baywright.model.parts.Turnbuckle;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
@@ -202,6 +203,12 @@ final class MemberBlock {
             return "Holes to suit the cleats it is bolted to: "
                     + holes.stream().map(this::hole).distinct().collect(Collectors.joining("; ")) + "."
                     + (member.punched().size() > 0 ? " Other stations: a pair at the same gauge." : "");
+        }
+        if (member.isRod()) {
+            Turnbuckle turnbuckle = Turnbuckle.on(member);
+            return "Marked end on its lug. Far end threaded " + turnbuckle.size() + " for "
+                    + Figure.length(turnbuckle.thread())
+                    + ", left-hand on the longer rod of a brace, right-hand on the shorter: a turnbuckle joins them.";
         }
         return member.punched().isEmpty()
                 ? "No holes in the model."

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Electrode;
@@ -58,8 +60,24 @@ final class WeldSheets {
                     Paragraph.bullet("No member: some plates stand clear of every member, such as cleats in a corner of"
                             + " walls. They are counted; how they are held is for the engineer to show."));
         }
+        List<String> butted = butted(shed);
+        if (!butted.isEmpty()) {
+            notes.add(Paragraph.bullet("No ledge for a fillet along an edge of " + MarkRuns.of(butted)
+                    + " that ends flush with its member: a butt weld there, counted here as fillet. Bevel the member's edge,"
+                    + " or as the engineer shows."));
+        }
         flow.columns(notes, 2);
         return flow.drafts("W3.", "Weld list");
+    }
+
+    /** The plates that end flush with a member on an edge. */
+    private static List<String> butted(Shed shed) {
+        Assemblies assemblies = Assemblies.of(shed);
+        return shed.parts().stream()
+                .filter(p -> !p.kind().isMember())
+                .filter(p -> PlateOutline.of(p, assemblies.holding(p)).stream().anyMatch(o -> o.isButted(p)))
+                .map(Part::mark)
+                .toList();
     }
 
     /** What a row shares: joint, leg, the length to the millimetre, and where. */
