@@ -25,7 +25,7 @@ final class BarStock {
             description = {
                 "Lengths that bars come in, such as 8000,12000; with prices 8000=52.50,12000=79 the cost is made least"
                         + " instead of the length.",
-                "For a shed they stand in for the catalogue's lengths, of every section or of one: 'SHS 100x100x5:"
+                "For a shed they stand in for the lengths of its definition, or the catalogue's, of every section or of one: 'SHS 100x100x5:"
                         + "6500,8000'. Can be given for each section."
             })
     private List<String> lengths = new ArrayList<>();
@@ -39,11 +39,17 @@ final class BarStock {
             })
     private List<String> offcuts = new ArrayList<>();
 
-    @Option(names = "--kerf", paramLabel = "MM", description = "What one saw cut takes; 3 when left out.")
-    private double kerf = Saw.USUAL.kerfMm();
+    @Option(
+            names = "--kerf",
+            paramLabel = "MM",
+            description = "What one saw cut takes; for a shed as it is defined, else 3, when left out.")
+    private Optional<Double> kerf = Optional.empty();
 
-    @Option(names = "--trim", paramLabel = "MM", description = "What each bar gives up at its ends; 10 when left out.")
-    private double trim = Saw.USUAL.endTrimMm();
+    @Option(
+            names = "--trim",
+            paramLabel = "MM",
+            description = "What each bar gives up at its ends; for a shed as it is defined, else 10, when left out.")
+    private Optional<Double> trim = Optional.empty();
 
     @Option(
             names = "--time",
@@ -63,9 +69,14 @@ final class BarStock {
         return asked;
     }
 
+    /** The saw for a list. */
     Saw saw() {
+        return saw(Saw.USUAL);
+    }
+
+    private Saw saw(Saw usual) {
         try {
-            return new Saw(kerf, trim);
+            return new Saw(kerf.orElse(usual.kerfMm()), trim.orElse(usual.endTrimMm()));
         } catch (IllegalArgumentException e) {
             throw wrong("--kerf is from 0 to 1000 and --trim 0 or more: " + e.getMessage());
         }
@@ -95,7 +106,7 @@ final class BarStock {
         return stocks;
     }
 
-    /** How a shed's members are cut from these bars, and from the catalogue's lengths where none are given. */
+    /** How a shed's members are cut from these bars, and from those of its definition where none are given. */
     ShedCutting cutting(Shed shed) {
         List<Section> sections = ShedCutting.sections(shed);
         lengths.forEach(text -> section(text, sections));
@@ -105,11 +116,15 @@ final class BarStock {
                         + sections.get(0).designation() + ":" + text + "'");
             }
         }
-        return ShedCutting.of(shed, section -> stocks(section, sections), saw(), seconds(ShedCutting.DEFAULT_SECONDS));
+        return ShedCutting.of(
+                shed,
+                section -> stocks(shed, section, sections),
+                saw(ShedCutting.saw(shed)),
+                seconds(ShedCutting.DEFAULT_SECONDS));
     }
 
-    private List<Stock> stocks(Section section, List<Section> sections) {
-        List<Stock> stocks = new ArrayList<>();
+    private List<Stock> stocks(Shed shed, Section section, List<Section> sections) {
+        List<Stock> stocks = new ArrayList<>(hasOffcuts() ? List.of() : ShedCutting.yard(shed, section));
         offcuts.stream()
                 .filter(text -> section(text, sections).map(section::equals).orElse(true))
                 .forEach(text -> stocks.addAll(yard(rest(text))));
@@ -120,7 +135,7 @@ final class BarStock {
                 lengths.stream().filter(text -> !text.contains(":")).toList();
         List<String> given = own.isEmpty() ? general : own;
         if (given.isEmpty()) {
-            stocks.addAll(ShedCutting.catalogueLengths(section));
+            stocks.addAll(ShedCutting.lengths(shed, section));
         } else {
             stocks.addAll(bought(given.stream().map(BarStock::rest).collect(Collectors.joining(","))));
         }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command line. */
 @Command(
@@ -27,9 +28,10 @@ import picocli.CommandLine.HelpCommand;
         },
         footer = {
             "",
-            "Exit codes: 0 done, 1 the definition has problems, 2 wrong use, 3 could not read or write,",
-            "70 a fault in Baywright.",
-            "Drawings and orders are drafts: a licensed engineer must design and certify the building."
+            "Exit codes: 0 done, 1 the definition has problems, 2 wrong use,",
+            "3 could not read or write, 70 a fault in Baywright.",
+            "Drawings and orders are drafts: a licensed engineer must design and certify",
+            "the building."
         })
 public final class Baywright {
     /** What a run ends with. */
@@ -51,12 +53,25 @@ public final class Baywright {
 
     /** Runs one command. */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
-        CommandLine line =
-                new CommandLine(new Baywright()).setOut(out).setErr(err).setExecutionExceptionHandler(new Failures());
+        CommandLine line = new CommandLine(new Baywright())
+                .setOut(out)
+                .setErr(err)
+                .registerConverter(double.class, Baywright::number)
+                .registerConverter(Double.class, Baywright::number)
+                .setParameterExceptionHandler(new WrongUse())
+                .setExecutionExceptionHandler(new Failures());
         if (System.getenv("NO_COLOR") != null) {
             line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         }
         return line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    }
+
+    /** Plain digits only: Java would also take 3f, NaN or 0x1p3. */
+    private static double number(String text) {
+        if (!text.matches("[-+]?\\d{1,12}(\\.\\d{0,9})?")) {
+            throw new TypeConversionException("'" + text + "' is not a number; write plain digits such as 3.2");
+        }
+        return Double.parseDouble(text);
     }
 
     private static PrintWriter utf8(java.io.PrintStream stream) {

@@ -67,8 +67,8 @@ final class CutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if ((file == null) == (list == null)) {
-            throw wrong("give the definition of a shed, or the pieces with --list, not "
-                    + (file == null ? "neither" : "both"));
+            throw wrong(
+                    "give the definition of a shed, or the pieces with --list" + (file == null ? "" : ", not both"));
         }
         if (list != null && !settings.isEmpty()) {
             throw wrong("--set changes the definition of a shed; there is none with --list");
@@ -94,7 +94,10 @@ final class CutCommand implements Callable<Integer> {
         }
         progress.done();
         PlanLine.specials(cutting).forEach(err::println);
-        cutting.sections().forEach(cuts -> out.println(PlanLine.of(cuts, bars.priced())));
+        cutting.sections()
+                .forEach(cuts -> PlanLine.unused(cuts.section().designation(), cuts.unusedYard())
+                        .ifPresent(err::println));
+        cutting.sections().forEach(cuts -> out.println(PlanLine.of(cuts)));
         out.println(PlanLine.sum(cutting));
         return Baywright.DONE;
     }
@@ -136,6 +139,9 @@ final class CutCommand implements Callable<Integer> {
             OutputFolder.write(folder, files);
             files.keySet().forEach(name -> out.println(folder.resolve(name)));
         }
+        PrintWriter err = spec.commandLine().getErr();
+        plans.forEach(plan ->
+                PlanLine.unused(plan.section(), plan.plan().unusedYard()).ifPresent(err::println));
         plans.forEach(plan -> out.println(PlanLine.of(plan, bars.priced())));
         out.println(PlanLine.sum(plans));
         return Baywright.DONE;

@@ -3,9 +3,14 @@ package org.baywright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.baywright.model.cutting.CuttingPlan;
 import org.baywright.model.cutting.SectionPlan;
+import org.baywright.model.cutting.Stock;
+import org.baywright.model.cutting.Verdict;
 import org.baywright.model.nesting.SectionCuts;
 import org.baywright.model.nesting.ShedCutting;
 
@@ -13,41 +18,85 @@ import org.baywright.model.nesting.ShedCutting;
 final class PlanLine {
     private PlanLine() {}
 
+    /** What is told of a plan, of a list's section or a shed's. */
+    private record Told(
+            int toBuy,
+            int bars,
+            int layouts,
+            double purchasedMm,
+            double usedMm,
+            double wastePercent,
+            double longestOffcutMm,
+            double cost,
+            double boundCost,
+            Verdict verdict) {}
+
     /** What a section takes, in words. */
     static String of(SectionPlan section, boolean priced) {
         CuttingPlan plan = section.plan();
-        String name = section.section().isEmpty() ? "" : section.section() + ": ";
-        String cost = priced ? String.format(Locale.ROOT, ", cost %.2f", plan.cost()) : "";
-        return String.format(
-                Locale.ROOT,
-                "%s%d bars, %d layouts, %.1f m bought, %.1f m used, %.1f %% waste%s",
-                name,
+        Told told = new Told(
+                plan.barsToBuy(),
                 plan.barCount(),
                 plan.layouts().size(),
-                plan.purchasedMm() / 1000,
-                plan.usedMm() / 1000,
+                plan.purchasedMm(),
+                plan.usedMm(),
                 plan.wastePercent(),
-                cost);
+                plan.longestOffcutMm(),
+                plan.cost(),
+                plan.lowerBound(),
+                plan.verdict());
+        return line(section.section().isEmpty() ? "" : section.section() + ": ", told, priced);
     }
 
     /** What a section of a shed takes, in words. */
-    static String of(SectionCuts cuts, boolean priced) {
-        String cost = priced ? String.format(Locale.ROOT, ", cost %.2f", cuts.cost()) : "";
-        return String.format(
-                Locale.ROOT,
-                "%s: %d bars, %d layouts, %.1f m bought, %.1f m used, %.1f %% waste%s",
-                cuts.section().designation(),
+    static String of(SectionCuts cuts) {
+        Told told = new Told(
+                cuts.barsToBuy(),
                 cuts.barCount(),
                 cuts.bars().size(),
-                cuts.purchasedMm() / 1000,
-                cuts.usedMm() / 1000,
+                cuts.purchasedMm(),
+                cuts.usedMm(),
                 cuts.wastePercent(),
-                cost);
+                cuts.longestOffcutMm(),
+                cuts.cost(),
+                cuts.boundCost(),
+                cuts.verdict());
+        return line(cuts.section().designation() + ": ", told, !cuts.isByLength());
+    }
+
+    private static String line(String name, Told told, boolean priced) {
+        int yard = told.bars - told.toBuy;
+        String line = String.format(
+                Locale.ROOT,
+                "%s%d bars%s, %d layouts, %.1f m bought, %.1f m used, %.1f %% waste, longest off-cut %.0f mm",
+                name,
+                told.toBuy,
+                yard == 0 ? "" : " to buy and " + yard + " from the yard",
+                told.layouts,
+                told.purchasedMm / 1000,
+                told.usedMm / 1000,
+                told.wastePercent,
+                Math.floor(told.longestOffcutMm));
+        String cost =
+                priced ? String.format(Locale.ROOT, ", cost %.2f, none under %.2f", told.cost, told.boundCost) : "";
+        return line + cost + (told.verdict == Verdict.PROVEN ? "" : "; proven best: " + told.verdict.label());
+    }
+
+    /** Yard bars of a section that the plan does not use; none when all are used. */
+    static Optional<String> unused(String section, Map<Stock, Integer> unused) {
+        if (unused.isEmpty()) {
+            return Optional.empty();
+        }
+        String bars = unused.entrySet().stream()
+                .map(e -> e.getValue() + " x " + plain(e.getKey().lengthMm()))
+                .collect(Collectors.joining(", "));
+        return Optional.of(
+                "note: " + (section.isEmpty() ? "" : section + ": ") + "left in the yard, not used: " + bars);
     }
 
     /** All sections of a shed together, for programs to read. */
     static String sum(ShedCutting cutting) {
-        return sum(cutting.barCount(), cutting.purchasedMm(), cutting.boundMm(), cutting.proven());
+        return sum(cutting.barsToBuy(), cutting.purchasedMm(), cutting.boundMm(), cutting.proven());
     }
 
     /** Each piece that no stock length takes. */
@@ -66,7 +115,7 @@ final class PlanLine {
 
     /** All sections together, for programs to read. */
     static String sum(List<SectionPlan> plans) {
-        int bars = plans.stream().mapToInt(p -> p.plan().barCount()).sum();
+        int bars = plans.stream().mapToInt(p -> p.plan().barsToBuy()).sum();
         boolean proven = plans.stream().allMatch(p -> p.plan().proven());
         return sum(bars, total(plans, CuttingPlan::purchasedMm), total(plans, CuttingPlan::purchasedBoundMm), proven);
     }

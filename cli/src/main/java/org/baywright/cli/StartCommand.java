@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
+import org.baywright.model.definition.Spelling;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -44,7 +45,8 @@ final class StartCommand implements Callable<Integer> {
         }
         if (!Starters.names().contains(name)) {
             throw new ParameterException(
-                    spec.commandLine(), "there is no starter '" + name + "'; choose from " + Starters.names());
+                    spec.commandLine(),
+                    "there is no starter '" + Spelling.shown(name) + "'; " + Spelling.remedy(name, Starters.names()));
         }
         copy(out);
         return Baywright.DONE;

@@ -253,6 +253,33 @@ class CommandLineProcessTest {
                 run(FIVE_NUMBERS, "draw", "-", "--out", file.resolve("sub").toString()).code);
     }
 
+    /** What is wrong comes first and the whole help never: it would push the message out of sight. */
+    @Test
+    void wrongUseIsToldInALineWithWhatWasMeant() throws Exception {
+        assertEquals(
+                "baywright: 'mkae' is not a command; did you mean make?\n       for help: baywright --help\n",
+                run("", "mkae").err);
+        assertEquals(
+                "baywright: there is no starter 'hayshed'; did you mean hay-shed?\n"
+                        + "       for help: baywright start --help\n",
+                run("", "start", "hayshed").err);
+        assertEquals(
+                "baywright: '--ouy=x' is not an option here; did you mean --out?\n"
+                        + "       for help: baywright draw --help\n",
+                run("", "draw", "-", "--ouy=x").err);
+        assertTrue(run("", "check", "-", "b.yaml").err.startsWith("baywright: 'b.yaml' is one word too many"));
+        assertTrue(run("", "order", "-", "--out", "x", "--kerf", "3f").err.contains("'3f' is not a number"));
+        Run missing = run("", "draw", "-");
+        assertTrue(missing.err.contains("'--out=DIR'") && missing.err.lines().count() == 2, missing.err);
+    }
+
+    @Test
+    void theHelpOfMakeNamesEveryFileItWrites() throws Exception {
+        String help = run("", "make", "--help").out.replaceAll("\\s+", "");
+        Stream.concat(Outputs.DOCUMENTS.stream(), Stream.of("parts.csv", "summary.json", "plate-MARK.dxf"))
+                .forEach(name -> assertTrue(help.contains(name), name));
+    }
+
     @Test
     void theCouncilSetIsAskedForByName() throws Exception {
         String out = folder.resolve("council").toString();

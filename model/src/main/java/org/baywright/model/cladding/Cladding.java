@@ -33,10 +33,14 @@ public record Cladding(List<Surface> surfaces, List<Flashing> flashings, List<Gu
         }
         List<RoofRows> roofs = RoofRows.of(definition, shed.setOut());
         List<Surface> surfaces = surfaces(definition, shed.setOut());
-        return new Cladding(
-                SheetMarks.marked(surfaces),
-                Flashings.of(shed, roofs, surfaces),
-                new RoofDrainage(shed, roofs).gutters());
+        return new Cladding(SheetMarks.marked(surfaces), Flashings.of(shed, roofs, surfaces), gutters(shed));
+    }
+
+    /** The gutters of a shed alone; none on a bare frame. */
+    public static List<GutterRun> gutters(Shed shed) {
+        return shed.definition().envelope().isFull()
+                ? new RoofDrainage(shed, RoofRows.of(shed.definition(), shed.setOut())).gutters()
+                : List.of();
     }
 
     /** The sheeted planes of a definition, roof first, their sheets not yet marked. */

@@ -1,5 +1,7 @@
 package org.baywright.model.cladding;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -56,6 +58,14 @@ public record Flashing(String mark, Kind kind, List<Vec2> fold, double stockLeng
         public int pieces(double stockLength, double lap) {
             return Math.max(1, (int) Math.ceil((length() - lap) / (stockLength - lap) - 1e-9));
         }
+
+        /** The lengths of those pieces: whole ones, and the last as long as is left. */
+        public List<Double> strips(double stockLength, double lap) {
+            int whole = pieces(stockLength, lap) - 1;
+            List<Double> strips = new ArrayList<>(Collections.nCopies(whole, stockLength));
+            strips.add(Math.min(stockLength, length() - whole * (stockLength - lap)));
+            return strips;
+        }
     }
 
     /** Copies the lists. */
@@ -78,7 +88,7 @@ public record Flashing(String mark, Kind kind, List<Vec2> fold, double stockLeng
         return fold.size() - 2;
     }
 
-    /** Pieces of stock length for all its runs. */
+    /** Pieces that all its runs are made of. */
     public int pieces() {
         return runs.stream().mapToInt(r -> r.pieces(stockLength, lap)).sum();
     }

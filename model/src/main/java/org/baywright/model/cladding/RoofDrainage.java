@@ -2,18 +2,19 @@ package org.baywright.model.cladding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.RoofWater;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RoofSlope.Top;
+import org.baywright.model.setout.SlidingLeaf;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
@@ -24,15 +25,6 @@ import org.baywright.model.setout.WallFace;
  * @param roofs the slopes with the ends of their sheets
  */
 record RoofDrainage(Shed shed, List<RoofRows> roofs) {
-    /** Most gutter to a downpipe. From memory. */
-    private static final double MOST_GUTTER = 12_000;
-
-    /** Roof that a pipe of 100 x 75 takes at 150 mm/h, m². From memory. */
-    private static final double PIPE_ROOF_M2 = 45;
-
-    private static final double PIPE_AREA = 7500;
-    private static final double PIPE_RAINFALL = 150;
-
     /**
      * What a roof catches, m²: its plan area, and half its rise for driven rain.
      *
@@ -120,47 +112,23 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return level * length / 1e6;
     }
 
-    /** Gutter that one pipe can drain: at most so much, and its roof no more than the pipe takes. */
-    static double mostGutter(double catchmentPerMm, RoofWater water) {
-        double roof = PIPE_ROOF_M2 * water.downpipe().areaMm2() / PIPE_AREA * PIPE_RAINFALL / water.rainfallMmPerH();
-        return Math.min(MOST_GUTTER, roof / catchmentPerMm);
-    }
-
-    /**
-     * Litres a second that a gutter takes to an outlet at its end.
-     *
-     * <p>@source EN 12056-3, 0.9 · 2.78e-5 · A^1.25 of a half-round gutter, from memory; a box takes more
-     */
-    static double gutterLs(double areaMm2) {
-        return 0.9 * 2.78e-5 * Math.pow(areaMm2, 1.25);
-    }
-
     /** The top of the gutter's back, under the ends of the sheets. */
     private Vec3 edge(RoofRows roof, double y) {
-        double into = shed.definition().envelope().sheeting().roof().intoGutter();
         Vec3 sheetEnd = roof.place(roof.sheetLow(), y, roof.sheetPlane());
-        double in = into * roof.slope().roof().cosine() - wallSheet(roof);
-        return new Vec3(sheetEnd.x() + roof.slope().line().inward() * in, y, sheetEnd.z());
-    }
-
-    /** What the sheets of the wall below stand out from the gutter's support: the gutter hangs before them. */
-    private double wallSheet(RoofRows roof) {
-        boolean sheeted = shed.wallCovers().stream().anyMatch(c -> isBelow(c.face(), roof.slope()));
-        return sheeted
-                ? shed.definition().envelope().sheeting().walls().profile().depth()
-                : 0;
+        return new Vec3(roof.gutterBack(shed.definition(), shed.wallCovers()), y, sheetEnd.z());
     }
 
     private List<Double> pipes(RoofRows roof, int first, int last, double caughtM2) {
         double from = start(roof, first);
         double to = end(roof, last);
         RoofWater water = shed.definition().envelope().roofWater();
+        PipeLimits limits = PipeLimits.of(water);
         double flowPerMm = flow(caughtM2, water.rainfallMmPerH()) / (to - from);
         return new Downpipes(
                         from,
                         to,
-                        mostGutter(caughtM2 / (to - from), water),
-                        gutterLs(water.gutter().areaMm2()) / flowPerMm,
+                        limits.mostGutter(caughtM2 / (to - from)),
+                        limits.sideLs() / flowPerMm,
                         IntStream.rangeClosed(first, last)
                                 .mapToObj(shed.setOut()::frameLine)
                                 .toList(),
@@ -169,33 +137,43 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
                 .places();
     }
 
-    /** Ends along the building of the openings in the wall below a gutter. */
+    /** Ends along the building of the openings in the wall below a gutter, with the way of a sliding leaf. */
     private List<double[]> openings(RoofRows roof) {
         return shed.openings().stream()
-                .filter(o -> !o.isWholeBay() && isBelow(o.face(), roof.slope()))
-                .map(o -> along(o.face(), o.left(), o.right()))
+                .filter(o -> !o.isWholeBay() && o.face().isBelow(roof.slope()))
+                .filter(o -> !overLeanTo(roof, o.bay().bay()))
+                .map(RoofDrainage::inTheWay)
                 .toList();
+    }
+
+    private static double[] inTheWay(OpeningPlace place) {
+        SlidingLeaf leaf = new SlidingLeaf(place);
+        return place.opening().type() == Opening.Type.SLIDING_DOOR
+                ? along(place.face(), leaf.trackFrom(), leaf.trackTo())
+                : along(place.face(), place.left(), place.right());
+    }
+
+    /** Whether a pipe in a bay ends on a lean-to's roof, above all that opens in the wall. */
+    private boolean overLeanTo(RoofRows main, int bay) {
+        return !main.slope().line().leanTo() && roofs.stream().anyMatch(r -> below(r.slope(), main.slope(), bay));
     }
 
     /** Bays without a wall to hang a pipe on below a gutter, by their frame lines. */
     private List<double[]> openBays(RoofRows roof) {
         return shed.walls().stream()
-                .filter(f -> isBelow(f, roof.slope()))
-                .flatMap(this::openBays)
+                .filter(f -> f.isBelow(roof.slope()))
+                .flatMap(f -> openBays(roof, f))
                 .toList();
     }
 
-    private Stream<double[]> openBays(WallFace face) {
+    private Stream<double[]> openBays(RoofRows roof, WallFace face) {
         Set<WallFace.WallBay> sheeted = shed.wallCovers().stream()
                 .filter(c -> c.face().equals(face))
                 .map(WallCover::bay)
                 .collect(Collectors.toSet());
-        return face.bays().stream().filter(b -> !sheeted.contains(b)).map(b -> along(face, b.from(), b.to()));
-    }
-
-    private static boolean isBelow(WallFace face, RoofSlope slope) {
-        return face.wall() == Wall.of(slope.side())
-                && (slope.line().leanTo() ? face.leanTo().equals(Optional.of(slope.line())) : face.isMain());
+        return face.bays().stream()
+                .filter(b -> !sheeted.contains(b) && !overLeanTo(roof, b.bay()))
+                .map(b -> along(face, b.from(), b.to()));
     }
 
     private static double[] along(WallFace face, double left, double right) {

@@ -1,7 +1,6 @@
 package org.baywright.model.cutting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -70,10 +69,19 @@ public final class Cutter {
         Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
         Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
         new Aside(incumbent, FIRST_WORK).join(incumbent);
-        if (!incumbent.isProven() && order.count() <= MOST_ITEMS) {
+        if (!incumbent.isProven() && isSearched(order)) {
             search(incumbent);
         }
         return incumbent;
+    }
+
+    private static boolean isSearched(Order order) {
+        return order.count() <= MOST_ITEMS;
+    }
+
+    /** Whether the pieces are of few enough lengths for a search that goes on until it is proven. */
+    static boolean isSearched(CuttingJob job) {
+        return isSearched(Order.of(job));
     }
 
     private void search(Incumbent incumbent) {
@@ -84,7 +92,7 @@ public final class Cutter {
         relaxation.solve();
         aside.join(incumbent);
         incumbent.raiseBound(relaxation.bound());
-        Root root = new Root(relaxation);
+        Root root = new Root(order, relaxation, MOST_PATTERNS);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
             aside = new Aside(incumbent, work << Math.min(round, 10));
             new Dive(order, relaxation, incumbent, aside.deadline).run(round);
@@ -127,28 +135,6 @@ public final class Cutter {
         return repacking;
     }
 
-    /** The linear program's answer for the whole order, from which patterns can be ruled out. */
-    private final class Root {
-        private final Prices prices;
-        private final double bound;
-        private final double perCost;
-
-        Root(Relaxation relaxation) {
-            prices = relaxation.prices();
-            perCost = prices.scale() / order.dearest();
-            bound = relaxation.bound();
-        }
-
-        boolean isClosed(Incumbent incumbent, long nodes, Deadline until) {
-            double gap = (incumbent.budget() - bound + 1e-6) * perCost;
-            double[] floor =
-                    Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
-            return Enumeration.of(order, prices.item(), floor, MOST_PATTERNS, until)
-                    .map(patterns -> new Tree(order, patterns, incumbent, until).search(nodes))
-                    .orElse(false);
-        }
-    }
-
     private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
         Draft found = incumbent
                 .best()
@@ -158,19 +144,24 @@ public final class Cutter {
         if (!best.isRight()) {
             throw new IllegalStateException("the plan found does not make what was asked");
         }
+        return plan(job, order, best, incumbent);
+    }
+
+    /** A draft with its layouts, most bars first. */
+    static CuttingPlan plan(CuttingJob job, Order order, Draft draft, Incumbent incumbent) {
         List<Layout> layouts = new ArrayList<>();
-        best.times().entrySet().stream()
+        draft.times().entrySet().stream()
                 .sorted(Comparator.comparingInt((Map.Entry<Pattern, Integer> e) -> -e.getValue())
                         .thenComparingInt(e -> e.getKey().item[0]))
-                .forEach(e -> layouts.add(layout(job, e.getKey(), e.getValue())));
+                .forEach(e -> layouts.add(layout(job, order, e.getKey(), e.getValue())));
         return new CuttingPlan(job, layouts, incumbent.bound() * order.costUnit(), incumbent.isProven());
     }
 
-    private Layout layout(CuttingJob job, Pattern pattern, int times) {
+    private static Layout layout(CuttingJob job, Order order, Pattern pattern, int times) {
         List<Cut> cuts = new ArrayList<>();
         for (int k = 0; k < pattern.item.length; k++) {
             Order.Item item = order.items().get(pattern.item[k]);
-            cuts.add(new Cut(item.lengthMm(), item.mitre(), pattern.count[k]));
+            cuts.add(new Cut(item.lengthMm(), item.mitre(), item.setbacks(), pattern.count[k]));
         }
         return new Layout(job.stocks().get(pattern.stock), cuts, times, job.saw());
     }

@@ -3,6 +3,8 @@ package org.baywright.model.cutting;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
 
@@ -38,14 +40,19 @@ public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
 
     /** What makes the job impossible: each piece longer than every stock length. Empty when all fit. */
     public List<Problem> problems(String source) {
+        return problems(k -> Where.whole(source));
+    }
+
+    /** The same, with the place that each piece of the list was read at. */
+    public List<Problem> problems(IntFunction<Where> place) {
         List<Stock> there = stocks.stream().filter(s -> s.limit() > 0).toList();
-        return pieces.stream()
-                .filter(p -> there.stream().noneMatch(s -> Order.fitsAlone(p, s, saw)))
-                .map(p -> tooLong(p, source))
+        return IntStream.range(0, pieces.size())
+                .filter(k -> there.stream().noneMatch(s -> Order.fitsAlone(pieces.get(k), s, saw)))
+                .mapToObj(k -> tooLong(pieces.get(k), place.apply(k)))
                 .toList();
     }
 
-    private Problem tooLong(Piece piece, String source) {
+    private Problem tooLong(Piece piece, Where place) {
         double longest = stocks.stream().mapToDouble(Stock::lengthMm).max().orElse(0);
         String name = piece.mark().isEmpty() ? "a piece" : "piece " + piece.mark();
         String message = String.format(
@@ -56,6 +63,6 @@ public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
                 longest,
                 saw.endTrimMm());
         String remedy = "give a longer stock length; where to splice is the engineer's decision";
-        return Problem.error("piece-too-long", Where.whole(source), message, remedy);
+        return Problem.error("piece-too-long", place, message, remedy);
     }
 }

@@ -43,6 +43,34 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         return layouts.stream().mapToInt(Layout::times).sum();
     }
 
+    /** Bars to buy. */
+    public int barsToBuy() {
+        return layouts.stream()
+                .filter(l -> !l.stock().isOffcut())
+                .mapToInt(Layout::times)
+                .sum();
+    }
+
+    /** The longest length left over from any one bar. */
+    public double longestOffcutMm() {
+        return layouts.stream().mapToDouble(Layout::offcutMm).max().orElse(0);
+    }
+
+    /** Whether the bound meets the cost, and if not, why. */
+    public Verdict verdict() {
+        if (proven) {
+            return Verdict.PROVEN;
+        }
+        return Cutter.isSearched(job) ? Verdict.OUT_OF_TIME : Verdict.TOO_MANY_LENGTHS;
+    }
+
+    /** Yard bars that were given and are not used, by their stock. */
+    public Map<Stock, Integer> unusedYard() {
+        Map<Stock, Integer> used = new HashMap<>();
+        layouts.forEach(l -> used.merge(l.stock(), l.times(), Integer::sum));
+        return Stock.unused(job.stocks(), used);
+    }
+
     /** The length of all bars cut, those from the yard included. */
     public double stockMm() {
         return total(layouts, l -> l.stock().lengthMm());
@@ -58,12 +86,16 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
      * they have prices, the pieces less what the yard holds.
      */
     public double purchasedBoundMm() {
-        boolean byLength = job.stocks().stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
         double yard = job.stocks().stream()
                 .filter(Stock::isOffcut)
                 .mapToDouble(s -> s.lengthMm() * s.limit())
                 .sum();
-        return byLength ? lowerBound : Math.max(0, usedMm() - yard);
+        return isByLength() ? lowerBound : Math.max(0, usedMm() - yard);
+    }
+
+    /** Whether what is made least is the length to buy, and not a cost. */
+    public boolean isByLength() {
+        return job.stocks().stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
     }
 
     /** The length of all pieces. */
@@ -98,7 +130,7 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         for (Layout layout : layouts) {
             for (int n = 0; n < layout.times(); n++) {
                 List<String> marks = new ArrayList<>();
-                layout.cuts().forEach(c -> deal(c, waiting.get(Order.Item.of(c.lengthMm(), c.mitre())), left, marks));
+                layout.cuts().forEach(c -> deal(c, waiting.get(Order.Item.of(c)), left, marks));
                 bars.add(new Bar(layout, marks));
             }
         }

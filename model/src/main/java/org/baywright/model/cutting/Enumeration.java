@@ -21,6 +21,7 @@ final class Enumeration {
     private final int[] counts;
     private final int most;
     private final Deadline deadline;
+    private final Wedges wedges;
     private final List<Pattern> patterns = new ArrayList<>();
     private int stock;
     private double floor;
@@ -31,6 +32,7 @@ final class Enumeration {
         this.value = value;
         this.most = most;
         this.deadline = deadline;
+        wedges = new Wedges(order.items());
         counts = new int[order.count()];
         rate = new double[order.count() + 1];
         for (int i = order.count() - 1; i >= 0; i--) {
@@ -66,7 +68,7 @@ final class Enumeration {
             int need = order.size()[j] + (familyOpen(j) ? 0 : order.overlap()[order.family()[j]]);
             if (counts[j] < order.demand()[j] && need <= room) {
                 counts[j]++;
-                boolean done = extend(j, room - need, worth + value[j]);
+                boolean done = !hasRoom(room - need) || extend(j, room - need, worth + value[j]);
                 counts[j]--;
                 if (!done) {
                     return false;
@@ -79,11 +81,23 @@ final class Enumeration {
     private void addIfFull(int room) {
         for (int i = order.count() - 1; i >= 0; i--) {
             int need = order.size()[i] + (familyOpen(i) ? 0 : order.overlap()[order.family()[i]]);
-            if (counts[i] < order.demand()[i] && need <= room) {
+            if (counts[i] < order.demand()[i] && need <= room && hasRoomWith(i, room - need)) {
                 return;
             }
         }
         patterns.add(Pattern.of(stock, counts));
+    }
+
+    /** Whether what the slanted pieces lose fits, too; fewer pieces never need more. */
+    private boolean hasRoom(int room) {
+        return !wedges.areAny() || wedges.lossUm(counts) <= order.spare()[stock] + room * order.unitUm();
+    }
+
+    private boolean hasRoomWith(int i, int room) {
+        counts[i]++;
+        boolean has = hasRoom(room);
+        counts[i]--;
+        return has;
     }
 
     private boolean familyOpen(int i) {

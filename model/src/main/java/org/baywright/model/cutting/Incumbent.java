@@ -16,6 +16,13 @@ final class Incumbent {
         this.bound = Math.min(bound, cost);
     }
 
+    /** Starts from a plan that is known elsewhere, and so is never told. */
+    Incumbent(long cost) {
+        best = Optional.empty();
+        this.cost = cost;
+        bound = 0;
+    }
+
     /** More than any plan costs: no plan has more bars than pieces. */
     private static long everything(Order order) {
         long pieces = Arrays.stream(order.demand()).asLongStream().sum();

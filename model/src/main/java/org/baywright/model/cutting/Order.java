@@ -42,13 +42,13 @@ record Order(
     private static final long TOO_LONG = 2 * (long) (Stock.LONGEST_MM * MICROMETRES);
 
     /** What makes pieces interchangeable. */
-    record Item(long lengthUm, Mitre mitre) {
+    record Item(long lengthUm, Mitre mitre, Setbacks setbacks) {
         static Item of(Piece piece) {
-            return of(piece.lengthMm(), piece.mitre());
+            return new Item(micrometres(piece.lengthMm()), piece.mitre(), piece.setbacks());
         }
 
-        static Item of(double lengthMm, Mitre mitre) {
-            return new Item(micrometres(lengthMm), mitre);
+        static Item of(Cut cut) {
+            return new Item(micrometres(cut.lengthMm()), cut.mitre(), cut.setbacks());
         }
 
         double lengthMm() {

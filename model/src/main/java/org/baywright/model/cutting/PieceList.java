@@ -24,10 +24,11 @@ import org.baywright.model.problem.Where;
  *
  * @param bySection the pieces of each section, in the order they were met; one without a name when there is no such
  *     column
+ * @param lines the line of the file that each of those pieces is on
  * @param problems all that is wrong; the pieces are whole only when there is none
  */
-public record PieceList(Map<String, List<Piece>> bySection, List<Problem> problems) {
-    private static final String LENGTH = "length_mm";
+public record PieceList(Map<String, List<Piece>> bySection, Map<String, List<Integer>> lines, List<Problem> problems) {
+    static final String LENGTH = "length_mm";
     private static final String QUANTITY = "quantity";
     private static final String MARK = "mark";
     private static final String SECTION = "section";
@@ -42,10 +43,15 @@ public record PieceList(Map<String, List<Piece>> bySection, List<Problem> proble
 
     /** Copies the map, in its order, and the lists. */
     public PieceList {
-        Map<String, List<Piece>> copy = new LinkedHashMap<>();
-        bySection.forEach((section, pieces) -> copy.put(section, List.copyOf(pieces)));
-        bySection = copy;
+        bySection = copied(bySection);
+        lines = copied(lines);
         problems = List.copyOf(problems);
+    }
+
+    private static <T> Map<String, List<T>> copied(Map<String, List<T>> map) {
+        Map<String, List<T>> copy = new LinkedHashMap<>();
+        map.forEach((section, each) -> copy.put(section, List.copyOf(each)));
+        return copy;
     }
 
     /**
@@ -69,6 +75,7 @@ public record PieceList(Map<String, List<Piece>> bySection, List<Problem> proble
     private static final class Reader {
         private final String source;
         private final Map<String, List<Piece>> bySection = new LinkedHashMap<>();
+        private final Map<String, List<Integer>> lines = new LinkedHashMap<>();
         private final List<Problem> problems = new ArrayList<>();
         private List<String> columns = List.of();
         private boolean headed = true;
@@ -96,7 +103,7 @@ public record PieceList(Map<String, List<Piece>> bySection, List<Problem> proble
             if (problems.isEmpty() && bySection.isEmpty()) {
                 problems.add(Problem.error("empty-list", Where.whole(source), "there are no pieces in it", HEADER));
             }
-            return new PieceList(bySection, problems);
+            return new PieceList(bySection, lines, problems);
         }
 
         private static String firstLine(Exception e) {
@@ -143,9 +150,9 @@ public record PieceList(Map<String, List<Piece>> bySection, List<Problem> proble
             OptionalInt quantity = quantity(cell(cells, QUANTITY));
             if (length.isPresent() && quantity.isPresent()) {
                 Piece piece = Piece.square(cell(cells, MARK), length.getAsDouble(), quantity.getAsInt());
-                bySection
-                        .computeIfAbsent(cell(cells, SECTION), s -> new ArrayList<>())
-                        .add(piece);
+                String section = cell(cells, SECTION);
+                bySection.computeIfAbsent(section, s -> new ArrayList<>()).add(piece);
+                lines.computeIfAbsent(section, s -> new ArrayList<>()).add(line);
             }
         }
 

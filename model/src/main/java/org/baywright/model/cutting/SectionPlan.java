@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
 
 /**
  * How the pieces of one section are cut.
@@ -14,9 +15,13 @@ import org.baywright.model.problem.Problem;
 public record SectionPlan(String section, CuttingPlan plan) {
     /** What stands in the way of planning a list: each piece longer than every stock length. */
     public static List<Problem> problems(String source, PieceList list, List<Stock> stocks, Saw saw) {
-        return list.bySection().values().stream()
-                .flatMap(pieces -> new CuttingJob(pieces, stocks, saw).problems(source).stream())
-                .toList();
+        List<Problem> problems = new ArrayList<>();
+        list.bySection().forEach((section, pieces) -> {
+            List<Integer> lines = list.lines().get(section);
+            problems.addAll(new CuttingJob(pieces, stocks, saw)
+                    .problems(k -> new Where(source, PieceList.LENGTH, lines.get(k), 1)));
+        });
+        return problems;
     }
 
     /** Plans a list section by section; all together take no longer than the time given. */

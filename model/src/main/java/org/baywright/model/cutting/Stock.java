@@ -1,5 +1,9 @@
 package org.baywright.model.cutting;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
 /**
  * A length that bars come in.
  *
@@ -48,6 +52,14 @@ public record Stock(double lengthMm, double cost, int limit) {
     /** The same stock, of which no more can be had. */
     public Stock limitedTo(int count) {
         return new Stock(lengthMm, cost, count);
+    }
+
+    /** How many of each yard bar are left when some are taken; those all taken are left out. */
+    public static Map<Stock, Integer> unused(List<Stock> stocks, Map<Stock, Integer> taken) {
+        Map<Stock, Integer> unused = new LinkedHashMap<>();
+        stocks.stream().filter(Stock::isOffcut).forEach(s -> unused.merge(s, s.limit(), Integer::sum));
+        taken.forEach((stock, bars) -> unused.computeIfPresent(stock, (s, n) -> n > bars ? n - bars : null));
+        return unused;
     }
 
     /** True for what is already in the yard. */

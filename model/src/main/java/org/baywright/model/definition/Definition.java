@@ -14,6 +14,7 @@ import java.util.List;
  * @param anchor the anchor at every hole of every base plate
  * @param envelope what goes on the frame
  * @param ground what it stands on
+ * @param sawing what its bars are cut from
  */
 public record Definition(
         Project project,
@@ -24,11 +25,26 @@ public record Definition(
         Plates plates,
         Anchor anchor,
         Envelope envelope,
-        Ground ground) {
+        Ground ground,
+        Sawing sawing) {
     /** Copies the lists. */
     public Definition {
         leanTos = List.copyOf(leanTos);
         heavier = List.copyOf(heavier);
+    }
+
+    /** A shed cut from the lengths of the catalogue by the usual saw. */
+    public Definition(
+            Project project,
+            Shape shape,
+            List<LeanTo> leanTos,
+            Steel steel,
+            List<Heavier> heavier,
+            Plates plates,
+            Anchor anchor,
+            Envelope envelope,
+            Ground ground) {
+        this(project, shape, leanTos, steel, heavier, plates, anchor, envelope, ground, Sawing.USUAL);
     }
 
     /** The sections at one side of a frame: the ordinary ones, unless a heavier entry says otherwise. */

@@ -55,7 +55,8 @@ public final class DefinitionReader {
                 new PlatesReader(file, shape.kneeJoint()).read(),
                 new AnchorReader(file.group("anchor", Keys.ANCHOR), shipped).read(),
                 new EnvelopeReader(file, shape, members, shipped).read(steel),
-                new GroundReader(file).read());
+                new GroundReader(file).read(),
+                new SawReader(file, members).read());
     }
 
     private List<Section> ownSections() {

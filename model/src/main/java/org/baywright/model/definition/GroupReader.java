@@ -34,9 +34,14 @@ final class GroupReader {
         }
         boolean blank = found instanceof Located.Blank;
         if (!blank) {
-            values.wrongType(found, "a group of keys (" + String.join(", ", keys.names()) + ")");
+            tellNoGroup(found, keys, values);
         }
         return new GroupReader(new Located.Mapping(found.where(), Map.of()), keys, values, blank);
+    }
+
+    private static void tellNoGroup(Located found, KeyGroup keys, ValueReader values) {
+        String read = found.kind() + " was read; expected is a group of keys, each as key: value";
+        values.findings().error("wrong-type", found.where(), read, "keys here: " + String.join(", ", keys.names()));
     }
 
     private void tellUnknown() {
@@ -50,7 +55,7 @@ final class GroupReader {
 
     /** The nearest key here, or where else the key belongs. */
     private String meant(String name) {
-        List<String> near = Spelling.near(name, keys.names());
+        List<String> near = near(name);
         String elsewhere = Keys.ALL.stream()
                 .filter(g -> g.has(name))
                 .map(g -> g.title().isEmpty() ? "the top of the file" : g.title())
@@ -58,7 +63,22 @@ final class GroupReader {
         if (near.isEmpty() && !elsewhere.isEmpty()) {
             return name + " belongs under " + elsewhere;
         }
-        return Spelling.remedy(name, keys.names());
+        return Spelling.remedy(name, near.isEmpty() ? keys.names() : near);
+    }
+
+    /** The keys close to a name; those that the group has already are not what was meant, unless no other is close. */
+    private List<String> near(String name) {
+        List<String> open =
+                keys.names().stream().filter(k -> found.value(k).isEmpty()).toList();
+        List<String> near = Spelling.near(name, open);
+        return near.isEmpty() ? Spelling.near(name, keys.names()) : near;
+    }
+
+    /** Whether a key that is missing stands there misspelt, which has been told. */
+    private boolean isMisspelt(String key) {
+        return found.entries().keySet().stream()
+                .filter(name -> !keys.has(name))
+                .anyMatch(name -> near(name).contains(key));
     }
 
     /** The place of a key's value, or of the group when the key is not in it. */
@@ -82,12 +102,17 @@ final class GroupReader {
         Key known = keys.key(key);
         Optional<Located> value =
                 found.value(key).or(() -> known.usual().map(u -> new Located.Scalar(missing(key), u)));
-        if (value.isEmpty() && known.required() && whole) {
+        if (value.isEmpty() && known.required() && whole && !isMisspelt(key)) {
             String message = "'" + key + "' is missing: " + known.meaning();
             String range = known.range().map(r -> " (" + r + ")").orElse("");
             values.findings().error("missing-key", missing(key), message, "add " + key + range);
         }
         return value;
+    }
+
+    /** What a number may be. */
+    Range range(String key) {
+        return keys.key(key).range().orElseThrow();
     }
 
     /** A number: as written, else usual, else (already told) the least allowed. */

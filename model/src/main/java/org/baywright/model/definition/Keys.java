@@ -180,14 +180,16 @@ public final class Keys {
                     Key.of("openings", "list of doors, windows and open bays"),
                     Key.of("liftingBeam", "a beam for a hoist; none when left out"),
                     Key.of("slab", "the concrete, for quantities and drawings"),
-                    Key.of("site", "the land around the shed; none when left out")));
+                    Key.of("site", "the land around the shed; none when left out"),
+                    Key.of("saw", "what the saw takes, and what bars come in")));
 
     /** Every group, the top of the file first. */
     public static final List<KeyGroup> ALL = Stream.of(
                     List.of(FILE, PROJECT, LEAN_TO, MEMBER, SECTION, HEAVIER, BASE_PLATE, THIN_PLATE),
                     List.of(ANCHOR, ADHESIVE, CURE),
                     EnvelopeKeys.ALL,
-                    GroundKeys.ALL)
+                    GroundKeys.ALL,
+                    SawKeys.ALL)
             .flatMap(List::stream)
             .toList();
 

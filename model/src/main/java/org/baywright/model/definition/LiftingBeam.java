@@ -20,4 +20,9 @@ public record LiftingBeam(
         int toFrame,
         double offset,
         double underside,
-        double hookDrop) {}
+        double hookDrop) {
+    /** The same beam, run elsewhere across the span. */
+    public LiftingBeam at(double otherOffset) {
+        return new LiftingBeam(member, bracket, along, fromFrame, toFrame, otherOffset, underside, hookDrop);
+    }
+}

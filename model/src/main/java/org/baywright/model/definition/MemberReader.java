@@ -36,6 +36,11 @@ record MemberReader(Catalogue catalogue, ValueReader values) {
                 .orElseGet(() -> catalogue.section(usual).orElseThrow());
     }
 
+    /** The section that a value names; one that is not known is told. */
+    Optional<Section> known(Located found) {
+        return values.text(found).flatMap(name -> named(name, found.where()));
+    }
+
     private boolean serves(Section section, SectionUse use, Where where) {
         if (!use.allows(section)) {
             String message = Spelling.shown(section.designation()) + " cannot serve here; " + use.words() + " can";

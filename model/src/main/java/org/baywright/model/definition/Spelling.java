@@ -7,13 +7,13 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What was probably meant, and how to show what was read. */
-final class Spelling {
+public final class Spelling {
     private static final int SHOWN = 60;
 
     private Spelling() {}
 
     /** The valid spellings close to a word, nearest first, at most three; none when nothing is close. */
-    static List<String> near(String word, Collection<String> valid) {
+    public static List<String> near(String word, Collection<String> valid) {
         String read = folded(word);
         return valid.stream()
                 .filter(v -> isNear(read, folded(v)))
@@ -23,7 +23,7 @@ final class Spelling {
     }
 
     /** A remedy that names the nearest spelling, or all of the valid ones when nothing is close. */
-    static String remedy(String word, Collection<String> valid) {
+    public static String remedy(String word, Collection<String> valid) {
         List<String> near = near(word, valid);
         return near.isEmpty()
                 ? "allowed: " + String.join(", ", valid)
@@ -31,7 +31,7 @@ final class Spelling {
     }
 
     /** Text made safe and short enough for a message: no control characters, no endless lines. */
-    static String shown(String text) {
+    public static String shown(String text) {
         String safe = text.codePoints()
                 .limit(SHOWN)
                 .mapToObj(c -> isPlain(c) ? Character.toString(c) : String.format(Locale.ROOT, "\\u%04x", c))

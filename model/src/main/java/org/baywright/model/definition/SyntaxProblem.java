@@ -1,6 +1,7 @@
 package org.baywright.model.definition;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,7 @@ record SyntaxProblem(int line, int column, String message, String remedy) {
         word("(tab)", "a tab character", "indent with spaces");
         word("could not find expected ':'", "a line without its ':'", "write key: value");
         word("expected ',' or ']'", "a list in [ ] that is not closed or lacks a comma", "check commas and ]");
-        word("expected ',' or '}'", "a group in { } that is not closed or lacks a comma", "check commas and }");
+        word("expected ',' or '}'", "a group in { } that is not closed or lacks a comma or colon", "check : , and }");
         word("unexpected end of stream", "a quote that is not closed before the file ends", "close the quote");
         word("expected <block end>", "a line that does not fit the indentation above", "line it up with its group");
         word("expected the node content", "a comma or bracket where a value is expected", "check the brackets");
@@ -44,8 +45,14 @@ record SyntaxProblem(int line, int column, String message, String remedy) {
         WORDS.put(parser, new String[] {message, remedy});
     }
 
-    /** What the parser met. */
-    static SyntaxProblem of(YAMLException e, String text) {
+    /** The lines where a key lacks its colon, which the parser cannot know, else what the parser met. */
+    static List<SyntaxProblem> all(YAMLException e, String text) {
+        SyntaxProblem met = of(e, text);
+        List<SyntaxProblem> colons = MissingColon.lines(text, met.line());
+        return colons.isEmpty() ? List.of(met) : colons;
+    }
+
+    private static SyntaxProblem of(YAMLException e, String text) {
         if (e instanceof ReaderException unreadable) {
             return unreadable(text, unreadable);
         }

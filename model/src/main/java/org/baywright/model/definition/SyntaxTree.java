@@ -45,7 +45,16 @@ final class SyntaxTree {
 
     /** A whole file; empty when it cannot be read, which has then been told. */
     static Optional<Located> ofFile(String source, String text, Findings findings) {
-        return new SyntaxTree(source, true, findings).read("", jsonAsYaml(text));
+        return new SyntaxTree(source, true, findings)
+                .read("", jsonAsYaml(text))
+                .filter(tree -> !(tree instanceof Located.Scalar) || !tellColons(source, text, findings));
+    }
+
+    /** A file whose lines all lack their colon is one long text to the parser. */
+    private static boolean tellColons(String source, String text, Findings findings) {
+        List<SyntaxProblem> colons = MissingColon.lines(text, Integer.MAX_VALUE);
+        colons.forEach(problem -> problem.tell(source, "", true, findings));
+        return !colons.isEmpty();
     }
 
     /** The value of an override: plain text, or YAML when it starts with a bracket or a quote. */
@@ -79,7 +88,7 @@ final class SyntaxTree {
             Node root = new Yaml(options()).compose(new StringReader(text));
             return Optional.of(root == null ? new Located.Blank(start) : tree(root, path, 0));
         } catch (YAMLException e) {
-            SyntaxProblem.of(e, text).tell(source, path, marked, findings);
+            SyntaxProblem.all(e, text).forEach(problem -> problem.tell(source, path, marked, findings));
         } catch (NumberFormatException e) {
             // The parser's way of saying that an escape such as U+FFFFFFFF names no character.
             SyntaxProblem.beyondUnicode(text).tell(source, path, marked, findings);

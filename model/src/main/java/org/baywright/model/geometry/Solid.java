@@ -79,6 +79,24 @@ public record Solid(Profile profile, Plane start, Plane end) {
         return profile.outline().stream().mapToDouble(this::lengthAt).min().orElseThrow();
     }
 
+    /** Round the first cut along the outside, mm. */
+    public double startRound() {
+        return round(startRing(profile.outline()));
+    }
+
+    /** Round the last cut along the outside, mm. */
+    public double endRound() {
+        return round(endRing(profile.outline()));
+    }
+
+    private static double round(List<Vec3> ring) {
+        double sum = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            sum += ring.get(i).distance(ring.get((i + 1) % ring.size()));
+        }
+        return sum;
+    }
+
     /** Exact: the area times the length along the centroid. mm³. */
     public double volume() {
         return profile.area() * axisLength();

@@ -93,7 +93,7 @@ public record CutList(List<Group> groups) {
                     .map(Need::blank)
                     .map(blank -> {
                         Part part = parts.get(blank.mark());
-                        return new Entry(part, blank, welded(assemblies.of(part)));
+                        return new Entry(part, blank, welded(part, assemblies));
                     })
                     .sorted(Comparator.comparingDouble((Entry e) -> -e.part().stockLength()))
                     .toList();
@@ -103,7 +103,13 @@ public record CutList(List<Group> groups) {
     }
 
     /** What is welded to a member: alike in number on all of them, or each number of plates with the marks it goes with. */
-    private static List<String> welded(List<Assembly> ways) {
+    private static List<String> welded(Part part, Assemblies assemblies) {
+        if (part.kind().isWeldedOn()) {
+            return assemblies.holding(part).stream()
+                    .map(a -> "it is welded to " + a.mark())
+                    .toList();
+        }
+        List<Assembly> ways = assemblies.of(part);
         Map<String, List<Assembly>> alike =
                 ways.stream().collect(Collectors.groupingBy(CutList::counts, LinkedHashMap::new, Collectors.toList()));
         if (alike.size() == 1) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.baywright.model.cutting.Bar;
+import org.baywright.model.cutting.Closing;
 import org.baywright.model.cutting.Cutter;
 import org.baywright.model.cutting.CuttingJob;
 import org.baywright.model.cutting.CuttingPlan;
@@ -17,9 +18,11 @@ import org.baywright.model.cutting.Stock;
  * The bars of one section, the cheapest of the ways tried that really fit.
  *
  * @param least the plan of the job that bounds them
+ * @param boundCost no plan costs less
+ * @param searched whether the search came to its end within the time
  * @param bars those cut alike together
  */
-record Planned(CuttingPlan least, List<LaidBar> bars) {
+record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidBar> bars) {
     private static final double FINE = 1e-6;
 
     /** Tries the jobs of a section from the least on, until a way that fits costs no more than the bound. */
@@ -40,10 +43,25 @@ record Planned(CuttingPlan least, List<LaidBar> bars) {
         if (!best.isBest(least) && !exact) {
             best = cheaper(best, first.mended(jobs, left(end)));
         }
+        double bound = least.lowerBound();
+        boolean searched = least.proven();
+        if (!best.isBest(least) && !exact) {
+            Closing closing = Closing.under(jobs.exact(), best.cost(), left(end));
+            if (closing.better().isPresent()) {
+                best = cheaper(best, Attempt.of(jobs, closing.better().get()));
+            }
+            bound = Math.max(bound, closing.boundCost());
+            searched = closing.closed();
+        }
         if (!best.misfits.isEmpty()) {
             throw new IllegalStateException("pieces laid tip to tip do not fit their bar");
         }
-        return new Planned(least, best.alike());
+        return new Planned(least, bound, searched, best.alike());
+    }
+
+    /** No plan buys less: the bound on the cost where bars are weighed by their length. */
+    double boundMm() {
+        return least.isByLength() ? boundCost : least.purchasedBoundMm();
     }
 
     private static double left(double end) {

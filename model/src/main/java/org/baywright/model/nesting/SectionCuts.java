@@ -2,16 +2,20 @@ package org.baywright.model.nesting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.cutting.Verdict;
 
 /**
  * How the pieces of one section are cut, with their mitres laid out. Least cost comes first (length, where bars have no
- * price); the bound is that of the same pieces at their middle lengths, so a plan that meets it is proven best.
+ * price); the bound holds for every way to lay the pieces,
+ * so a plan that meets it is proven best.
  *
  * @param section what is cut
  * @param needs every piece, longest first
@@ -19,9 +23,16 @@ import org.baywright.model.cutting.Stock;
  * @param bars those cut alike together
  * @param boundCost no plan costs less
  * @param boundMm no plan buys less
+ * @param searched whether the search came to its end within the time
  */
 public record SectionCuts(
-        Section section, List<Need> needs, List<Stock> stocks, List<LaidBar> bars, double boundCost, double boundMm) {
+        Section section,
+        List<Need> needs,
+        List<Stock> stocks,
+        List<LaidBar> bars,
+        double boundCost,
+        double boundMm,
+        boolean searched) {
     private static final double FINE = 1e-6;
     private static final double SPECIAL_STEP = 10;
 
@@ -50,7 +61,7 @@ public record SectionCuts(
                 .filter(n -> n.blank().tipMm() <= longest + FINE)
                 .toList();
         if (fitting.isEmpty()) {
-            return new SectionCuts(section, longestFirst, stocks, bars, specials, specials);
+            return new SectionCuts(section, longestFirst, stocks, bars, specials, specials, true);
         }
         Planned planned = Planned.of(new SectionJobs(fitting, stocks, saw), seconds);
         bars.addAll(0, planned.bars());
@@ -59,8 +70,9 @@ public record SectionCuts(
                 longestFirst,
                 stocks,
                 bars,
-                planned.least().lowerBound() + specials,
-                planned.least().purchasedBoundMm() + specials);
+                planned.boundCost() + specials,
+                planned.boundMm() + specials,
+                planned.searched());
     }
 
     /** A bar of the piece's own length, rounded up; never a splice. */
@@ -76,6 +88,33 @@ public record SectionCuts(
     /** Whether no plan costs less. */
     public boolean proven() {
         return cost() <= boundCost + FINE * Math.max(1, boundCost);
+    }
+
+    /** Whether the bound meets the cost, and if not, why. */
+    public Verdict verdict() {
+        if (proven()) {
+            return Verdict.PROVEN;
+        }
+        return searched ? Verdict.MITRES : Verdict.OUT_OF_TIME;
+    }
+
+    /** Whether what is made least is the length to buy, and not a cost. */
+    public boolean isByLength() {
+        return bars.stream()
+                .allMatch(b ->
+                        b.stock().isOffcut() || b.stock().cost() == b.stock().lengthMm());
+    }
+
+    /** Yard bars that were given and are not used, by their stock. */
+    public Map<Stock, Integer> unusedYard() {
+        Map<Stock, Integer> used = new HashMap<>();
+        bars.forEach(b -> used.merge(b.stock(), b.times(), Integer::sum));
+        return Stock.unused(stocks, used);
+    }
+
+    /** The longest length left over from any one bar. */
+    public double longestOffcutMm() {
+        return bars.stream().mapToDouble(LaidBar::offcutMm).max().orElse(0);
     }
 
     /** Whether a bar is ordered at the length of its one piece, because no stock length takes it. */

@@ -8,6 +8,7 @@ import org.baywright.model.cutting.CuttingJob;
 import org.baywright.model.cutting.Mitre;
 import org.baywright.model.cutting.Piece;
 import org.baywright.model.cutting.Saw;
+import org.baywright.model.cutting.Setbacks;
 import org.baywright.model.cutting.Stock;
 
 /**
@@ -31,6 +32,20 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
     /** Its cost bounds that of every arrangement. */
     CuttingJob least() {
         return job(this::least);
+    }
+
+    /**
+     * Its pieces at their middles with the setbacks of their ends, from which the least loss of each bar is reckoned; every
+     * cut as a square one, which takes least.
+     */
+    CuttingJob exact() {
+        return job(need -> {
+            Blank b = need.blank();
+            Setbacks setbacks = Setbacks.of(
+                    b.plane().ordinal(), b.start().setbackMm(), b.end().setbackMm());
+            double length = b.isSquare() ? b.middleMm() : down(b.middleMm());
+            return new Piece(b.mark(), length, need.quantity(), Mitre.SQUARE, setbacks);
+        });
     }
 
     /** Bars of its plan often fit. */
@@ -64,8 +79,7 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
 
     /**
      * Each cut between two pieces takes at least the mean of both ends' kerfs, and what the two outer ends so count too
-     * much is less than their setbacks unless the kerf is deeper than the bar. A micrometre less makes up for the
-     * planner's rounding.
+     * much is less than their setbacks unless the kerf is deeper than the bar.
      */
     private Piece least(Need need) {
         Blank b = need.blank();
@@ -77,7 +91,7 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
         double climb = climb(b);
         double length = b.middleMm() + (kerf > b.depthMm() || climb > 0 ? 0 : more);
         Mitre mitre = climb > 0 && kerf < b.depthMm() ? climbing(b, climb) : Mitre.SQUARE;
-        return piece(need, Math.max(1 / MICROMETRES, Math.floor(length * MICROMETRES - 1) / MICROMETRES), mitre);
+        return piece(need, down(length), mitre);
     }
 
     /** A loss of climb · depth once a bar, less what a slanted kerf takes more than the square one that is given back. */
@@ -139,6 +153,11 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
     private static Mitre whole(Blank b) {
         double hair = b.plane() == SawPlane.WIDTH ? FINE : 0;
         return new Mitre(Math.max(b.start().angleDeg(), b.end().angleDeg()), b.depthMm() + hair);
+    }
+
+    /** A micrometre less makes up for the planner's rounding. */
+    private static double down(double mm) {
+        return Math.max(1 / MICROMETRES, Math.floor(mm * MICROMETRES - 1) / MICROMETRES);
     }
 
     private static double up(double mm) {

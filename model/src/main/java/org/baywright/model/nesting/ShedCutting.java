@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Family;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.definition.Sawing;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
@@ -31,9 +33,9 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
     /** The bound on the search when none is given; most sheds are proven best in a tenth of a second. */
     public static final double DEFAULT_SECONDS = 5;
 
-    /** From the catalogue's stock lengths, with the usual saw. */
+    /** From the stock and with the saw of its definition. */
     public static ShedCutting of(Shed shed) {
-        return of(shed, ShedCutting::catalogueLengths, Saw.USUAL, DEFAULT_SECONDS);
+        return of(shed, section -> stocks(shed, section), saw(shed), DEFAULT_SECONDS);
     }
 
     /**
@@ -52,6 +54,39 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
             sections.add(SectionCuts.of(section, entry.getValue(), stocks.apply(section), saw, share));
         }
         return new ShedCutting(sections, saw);
+    }
+
+    /** The saw of a shed's definition. */
+    public static Saw saw(Shed shed) {
+        Sawing sawing = shed.definition().sawing();
+        return new Saw(sawing.kerf(), sawing.trim());
+    }
+
+    /** What a section may be cut from by the shed's definition: the yard, then what is bought. */
+    public static List<Stock> stocks(Shed shed, Section section) {
+        List<Stock> stocks = new ArrayList<>(yard(shed, section));
+        stocks.addAll(lengths(shed, section));
+        return stocks;
+    }
+
+    /** What the yard holds of a section. */
+    public static List<Stock> yard(Shed shed, Section section) {
+        return shed.definition().sawing().yard().stream()
+                .filter(bars -> bars.section().equals(section))
+                .map(bars -> Stock.offcut(bars.length(), bars.count()))
+                .toList();
+    }
+
+    /** What can be bought of a section: the lengths of the definition, else the catalogue's. */
+    public static List<Stock> lengths(Shed shed, Section section) {
+        List<Stock> given = shed.definition().sawing().of(section).stream()
+                .flatMap(lengths -> IntStream.range(0, lengths.mm().size())
+                        .mapToObj(k -> lengths.prices().isEmpty()
+                                ? Stock.length(lengths.mm().get(k))
+                                : Stock.priced(
+                                        lengths.mm().get(k), lengths.prices().get(k))))
+                .toList();
+        return given.isEmpty() ? catalogueLengths(section) : given;
     }
 
     /** The lengths a section is sold in, each as long as it costs. */

@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec3;
@@ -17,8 +19,9 @@ import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * What is welded to what: found from where the pieces stand, so that it is true of whatever was built. A plate belongs
- * to a member of a kind that carries such plates and that it touches; a cleat on a bracket or a cap plate goes with what
- * that is on. A plate that touches no such member is loose.
+ * to a member of a kind that carries such plates and that it touches; a cleat on a bracket or a cap plate, and the plate
+ * on the bracket of a lifting beam, go with what that is on. Of a pair of brackets under one plate the plate goes with the
+ * one nearer to line A. A plate that touches no such member is loose.
  */
 public final class Assemblies {
     private static final Set<PartKind> COLUMNS = EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
@@ -40,13 +43,24 @@ public final class Assemblies {
             PartKind.BRACE_CLEAT,
                     EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER),
             PartKind.MULLION_CLEAT, RAFTERS,
-            PartKind.LIFTING_PLATE, EnumSet.of(PartKind.LIFTING_BRACKET, PartKind.LIFTING_BEAM)));
+            PartKind.LIFTING_BRACKET, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));
+
+    /** What lies on a seat that is itself welded to a member goes with that member. */
+    private static final Map<PartKind, Predicate<Part>> SEATS = Map.of(
+            PartKind.PURLIN_CLEAT,
+            Assemblies::seatsCleats,
+            PartKind.LIFTING_PLATE,
+            part -> part.kind() == PartKind.LIFTING_BRACKET);
 
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();
     private final Map<Place, List<Attached>> welded = new IdentityHashMap<>();
     private final Map<String, Integer> loose = new HashMap<>();
     private final Map<String, List<Assembly>> byMember = new LinkedHashMap<>();
+
+    static {
+        CARRIED_BY.put(PartKind.BRACE_LUG, EnumSet.of(PartKind.BRACE));
+    }
 
     private Assemblies(Shed shed) {
         Set<PartKind> carriers =
@@ -55,15 +69,17 @@ public final class Assemblies {
         for (Part part : shed.parts()) {
             if (carriers.contains(part.kind())) {
                 insert(part, members);
-            } else if (CARRIED_BY.containsKey(part.kind())) {
+            } else if (part.kind().isWeldedOn()) {
                 part.places().forEach(place -> plates.add(Standing.of(part, place)));
             }
         }
-        plates.stream().filter(p -> isSeat(p.part())).forEach(p -> seats.insert(p.plan(), p));
+        plates.stream()
+                .filter(p -> SEATS.values().stream().anyMatch(is -> is.test(p.part())))
+                .forEach(p -> seats.insert(p.plan(), p));
         members.build();
         seats.build();
         plates.forEach(this::attach);
-        shed.parts().stream().filter(p -> p.kind().isMember()).forEach(p -> byMember.put(p.mark(), variants(p)));
+        shed.parts().stream().filter(p -> !p.kind().isWeldedOn()).forEach(p -> byMember.put(p.mark(), variants(p)));
     }
 
     /** What is welded to what in a shed. */
@@ -79,41 +95,49 @@ public final class Assemblies {
     }
 
     /** What a purlin's cleat may stand on besides a rafter: the bracket past its end, itself without holes, or a cap. */
-    private static boolean isSeat(Part part) {
+    private static boolean seatsCleats(Part part) {
         return part.kind() == PartKind.CAP_PLATE
                 || (part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty());
     }
 
     private void attach(Standing plate) {
-        Optional<Standing> host = touched(plate, members);
-        if (host.isEmpty() && plate.part().kind() == PartKind.PURLIN_CLEAT && !isSeat(plate.part())) {
-            host = touched(plate, seats).flatMap(seat -> touched(seat, members));
-        }
-        host.ifPresentOrElse(
-                h -> welded.computeIfAbsent(h.place(), k -> new ArrayList<>())
-                        .add(new Attached(
-                                plate.part(),
-                                within(h.place().placement(), plate.place().placement()))),
-                () -> loose.merge(plate.part().mark(), 1, Integer::sum));
+        host(plate)
+                .ifPresentOrElse(
+                        h -> welded.computeIfAbsent(h.place(), k -> new ArrayList<>())
+                                .add(new Attached(
+                                        plate.part(),
+                                        within(
+                                                h.place().placement(),
+                                                plate.place().placement()))),
+                        () -> loose.merge(plate.part().mark(), 1, Integer::sum));
     }
 
-    /** The nearest of what a plate touches and may be carried by; of equals the first built. */
+    private Optional<Standing> host(Standing plate) {
+        Set<PartKind> carriers = CARRIED_BY.getOrDefault(plate.part().kind(), Set.of());
+        Optional<Standing> direct = touched(plate, members, part -> carriers.contains(part.kind()));
+        Predicate<Part> seat = SEATS.getOrDefault(plate.part().kind(), part -> false);
+        return direct.isPresent() || seat.test(plate.part())
+                ? direct
+                : touched(plate, seats, seat).flatMap(this::host);
+    }
+
+    /** A girt's cleat at the end of a header stands on the jamb beside it, which it meets no less. */
+    private static boolean isTrim(Part part) {
+        return part.kind() == PartKind.HEADER || part.kind() == PartKind.SILL;
+    }
+
+    /**
+     * The nearest of what a plate touches and may lie on, an upright before what is framed into it; of equals the one
+     * nearest to line A, then to frame 1.
+     */
     @SuppressWarnings("unchecked") // the index holds standing pieces only
-    private static Optional<Standing> touched(Standing plate, STRtree index) {
+    private static Optional<Standing> touched(Standing plate, STRtree index, Predicate<Part> wanted) {
         List<Standing> near = index.query(plate.plan());
-        Set<PartKind> kinds = CARRIED_BY.get(plate.part().kind());
-        Standing best = null;
-        double least = Standing.TOUCH;
-        for (Standing other : near) {
-            if (kinds.contains(other.part().kind()) || isSeat(other.part())) {
-                double gap = plate.gap(other);
-                if (gap < least - 1e-6) {
-                    least = gap;
-                    best = other;
-                }
-            }
-        }
-        return Optional.ofNullable(best);
+        return near.stream()
+                .filter(other -> wanted.test(other.part()) && plate.touches(other))
+                .min(Comparator.comparing((Standing other) -> isTrim(other.part()))
+                        .thenComparingLong(other -> Math.round(plate.gap(other) * 1e4))
+                        .thenComparing(Standing.FROM_A1));
     }
 
     /** A placement in the building, in the axes of another. */
@@ -190,7 +214,7 @@ public final class Assemblies {
         return byMember.getOrDefault(member.mark(), List.of());
     }
 
-    /** All assemblies that hold a plate. */
+    /** All assemblies that hold a plate, or another part that is welded on. */
     public List<Assembly> holding(Part plate) {
         return byMember.values().stream()
                 .flatMap(List::stream)

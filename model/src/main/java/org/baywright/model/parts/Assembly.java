@@ -41,6 +41,14 @@ public record Assembly(String mark, Part member, List<Place> places, List<Attach
                 + welded.stream().mapToDouble(a -> a.plate().massKg()).sum();
     }
 
+    /** The bracket that a plate lies on. */
+    public Attached bracketUnder(Attached plate) {
+        return welded.stream()
+                .filter(w -> w.plate().kind() == PartKind.LIFTING_BRACKET)
+                .min(Comparator.comparingDouble(w -> w.middle().distance(plate.middle())))
+                .orElseThrow();
+    }
+
     /** How many plates of each mark, in order of their marks. */
     public Map<String, Integer> counts() {
         Map<String, Integer> counts =

@@ -2,10 +2,13 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import java.util.Optional;
+import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.BarGrid;
 import org.baywright.model.setout.BarGrid.Meeting;
 import org.baywright.model.setout.BarShift;
+import org.baywright.model.setout.OneWayShift;
+import org.baywright.model.setout.SlabEdge;
 
 /**
  * Every anchor hole of a shed against the bars in its slab.
@@ -43,6 +46,19 @@ public record BarCheck(BarGrid grid, List<PlateStand> stands) {
     /** The smallest shift of all the bars that clears every hole; empty when there is none. */
     public Optional<BarShift> barShift() {
         return grid.shift(holes());
+    }
+
+    /** What can be cleared by moving the bars of one way, where nothing clears both. */
+    public Optional<OneWayShift> oneWayShift() {
+        return grid.oneWay(holes());
+    }
+
+    /** Whether a plate's holes, once it is moved, still stand the product's least distance inside the slab's edge. */
+    public static boolean keepsEdge(Shed shed, PlateStand stand, BarShift plate) {
+        SlabEdge edge = SlabEdge.of(shed.definition(), shed.setOut());
+        double least = shed.definition().anchor().minimumEdge() - Tolerance.COINCIDENT;
+        return stand.holes().stream()
+                .allMatch(h -> edge.distance(new Vec2(h.x() + plate.across(), h.y() + plate.along())) >= least);
     }
 
     /** The smallest shift of one plate that clears its holes; empty when there is none. */

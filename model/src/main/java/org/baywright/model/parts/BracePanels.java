@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.KneeJoint;
@@ -34,9 +33,6 @@ record BracePanels(RowBays bays, int bay) {
     /** From a node to the end of a brace. @source end cleats 100 to 150 each: common practice */
     private static final double END_CLEAT = 125;
 
-    /** What a rod runs on past its end cleat, for thread, washers and nut. Common practice, no source. */
-    private static final double THREAD = 50;
-
     /** Between a brace's end and the steel beside it. Common practice, no source. */
     private static final double CLEAR = 10;
 
@@ -64,16 +60,9 @@ record BracePanels(RowBays bays, int bay) {
         return bays.definition().envelope().bracing().section();
     }
 
-    private boolean isRod() {
-        return section() instanceof BarSection bar && bar.form() == BarSection.Form.ROUND;
-    }
-
     /** From the brace's line to its further edge, in the plane of the roof. */
     private double halfAcross() {
-        return section().profile().outline().stream()
-                .mapToDouble(p -> Math.abs(p.x()))
-                .max()
-                .orElseThrow();
+        return BraceLine.halfAcross(section());
     }
 
     /**
@@ -82,7 +71,7 @@ record BracePanels(RowBays bays, int bay) {
      */
     double plateDepth() {
         double shallower = Math.min(rafter(bay).depth(), rafter(bay + 1).depth());
-        return Math.min(shallower - PLATE, Math.max(LEAST_PLATE_DEPTH, section().width() + UNDER_PURLINS));
+        return Math.min(shallower - PLATE, Math.max(LEAST_PLATE_DEPTH, BraceLine.out(section()) + UNDER_PURLINS));
     }
 
     Member rafter(int frame) {
@@ -98,6 +87,11 @@ record BracePanels(RowBays bays, int bay) {
         Member rafter = rafter(frame);
         boolean web = rafter.section() instanceof BeamSection && !rafter.turned();
         return (web ? ((BeamSection) rafter.section()).webThickness() : rafter.width()) / 2;
+    }
+
+    /** Whether a flange overhangs that face, so that a bolt beside it is put in past the flange. */
+    double pastFlange(int frame) {
+        return rafter(frame).width() / 2 - face(frame);
     }
 
     /** Along the building, from rafter to rafter. */
@@ -176,8 +170,7 @@ record BracePanels(RowBays bays, int bay) {
         double widest = Math.max(rafter(bay).width(), rafter(bay + 1).width());
         double pastRafter = (widest / 2 + halfAcross() * sine(nodes) + CLEAR) / cosine(nodes);
         double pastStrut = (RoofBraceMaker.STRUT.width() / 2 + halfAcross() * cosine(nodes) + CLEAR) / sine(nodes);
-        double usual = isRod() ? END_CLEAT - THREAD : END_CLEAT;
-        return Math.max(usual, Math.max(pastRafter, pastStrut));
+        return Math.max(END_CLEAT, Math.max(pastRafter, pastStrut));
     }
 
     /**

@@ -1,45 +1,68 @@
 package org.baywright.model.parts;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.baywright.model.geometry.Vec2;
 
 /**
- * A hole through a plate.
+ * A hole through a plate, placed in (depth, width) from the plate's middle: round, or a slot that a round hole sweeps.
  *
- * @param at its middle, in (depth, width) from the plate's middle
+ * <pre>
+ *    ___________
+ *   (  o--->o   )   diameter high; run from the middle of one end to that of the other; at in its middle
+ *    -----------
+ * </pre>
+ *
+ * @param at its middle
  * @param diameter of a round hole, or the width of a slot
- * @param slide how far a bolt can slide in it along the plate's depth; 0 when it is round
+ * @param run from the middle of one rounded end of a slot to that of the other; zero for a round hole
  */
-public record Hole(Vec2 at, double diameter, double slide) {
+public record Hole(Vec2 at, double diameter, Vec2 run) {
+    private static final int ARC = 18;
+
     /** A round hole. */
     public Hole(Vec2 at, double diameter) {
-        this(at, diameter, 0);
+        this(at, diameter, new Vec2(0, 0));
+    }
+
+    /** A slot so long from rounded end to rounded end; as long as wide it is a round hole. */
+    static Hole slot(Vec2 at, double diameter, double length, Vec2 direction) {
+        return new Hole(at, diameter, direction.unit().times(Math.max(0, length - diameter)));
     }
 
     /** Whether it is longer than wide. */
     public boolean isSlot() {
-        return slide > 0;
+        return run.length() > 0;
     }
 
-    /** Over its round ends, along the plate's depth. */
+    /** Its longest dimension: of a slot from end to end. */
     public double length() {
-        return diameter + slide;
+        return diameter + run.length();
     }
 
-    /** The middles of its two round ends; one and the same when it is round. */
+    /** The middles of a slot's two rounded ends; twice the middle of a round hole. */
     public List<Vec2> ends() {
-        Vec2 half = new Vec2(slide / 2, 0);
-        return List.of(at.minus(half), at.plus(half));
-    }
-
-    /** Clear metal between this and another hole; less than nothing when they run into each other. */
-    public double clearOf(Hole other) {
-        double along = Math.max(0, Math.abs(at.x() - other.at.x()) - (slide + other.slide) / 2);
-        return Math.hypot(along, at.y() - other.at.y()) - (diameter + other.diameter) / 2;
+        return List.of(at.minus(run.times(0.5)), at.plus(run.times(0.5)));
     }
 
     /** What it takes out of the plate's face, mm². */
     public double area() {
-        return Math.PI * diameter * diameter / 4 + diameter * slide;
+        return Math.PI * diameter * diameter / 4 + diameter * run.length();
+    }
+
+    /** Its edge as a many-sided ring, counterclockwise; the corners lie on it. */
+    public List<Vec2> outline() {
+        double away = isSlot() ? Math.atan2(run.y(), run.x()) : 0;
+        return Stream.concat(arc(ends().get(1), away - Math.PI / 2), arc(ends().get(0), away + Math.PI / 2))
+                .toList();
+    }
+
+    /** Half a circle from an angle on; a round hole's other half starts where it ends. */
+    private Stream<Vec2> arc(Vec2 middle, double from) {
+        int last = isSlot() ? ARC : ARC - 1;
+        return IntStream.rangeClosed(0, last)
+                .mapToDouble(i -> from + Math.PI * i / ARC)
+                .mapToObj(a -> middle.plus(new Vec2(Math.cos(a), Math.sin(a)).times(diameter / 2)));
     }
 }

@@ -14,14 +14,15 @@ import org.baywright.model.geometry.Vec3;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * Where members that are bolted to cleats need holes: found from the holes of the cleats that each lies on at its first
- * place. A rod has none; its ends are threaded.
+ * Where members that are bolted to cleats need holes: found from the holes of the cleats that each lies on. The holes of a
+ * mark are those of its first place, and it is known when its other places want others. A rod has none: its lugs
+ * have them.
  */
 public final class JointHoles {
     private static final Map<PartKind, Set<PartKind>> BOLTED = new EnumMap<>(Map.of(
             PartKind.PURLIN_CLEAT, EnumSet.of(PartKind.PURLIN),
             PartKind.GIRT_CLEAT, EnumSet.of(PartKind.GIRT),
-            PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE),
+            PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE, PartKind.STRUT),
             PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB)));
 
     /** A bolt reaches through the web of a neighbour that laps between cleat and member, mm. */
@@ -29,6 +30,8 @@ public final class JointHoles {
 
     private final STRtree cleats = new STRtree();
     private final Map<String, List<JointHole>> byMember = new HashMap<>();
+
+    private final Map<String, Integer> unlike = new HashMap<>();
 
     private JointHoles(Shed shed) {
         for (Part part : shed.parts()) {
@@ -43,6 +46,9 @@ public final class JointHoles {
         for (Part part : shed.parts()) {
             if (part.kind().isMember() && !part.isRod()) {
                 byMember.put(part.mark(), holes(Standing.of(part, part.places().get(0))));
+                unlike.put(part.mark(), (int) part.places().stream()
+                        .filter(place -> !like(holes(Standing.of(part, place))).equals(like(of(part))))
+                        .count());
             }
         }
     }
@@ -88,7 +94,20 @@ public final class JointHoles {
         return sign * over > 0;
     }
 
-    /** The holes of a member, from its marked end on. */
+    /** Holes are alike to the millimetre. */
+    private static List<String> like(List<JointHole> holes) {
+        return holes.stream()
+                .map(h -> Math.round(h.at().x()) + " " + Math.round(h.off()) + " " + h.throughDepth() + h.diameter())
+                .sorted()
+                .toList();
+    }
+
+    /** How many pieces of a member's mark want other holes than its first. */
+    public int unlike(Part member) {
+        return unlike.getOrDefault(member.mark(), 0);
+    }
+
+    /** The holes of a member's first piece, from its marked end on. */
     public List<JointHole> of(Part member) {
         return byMember.getOrDefault(member.mark(), List.of());
     }

@@ -19,8 +19,9 @@ import org.baywright.model.setout.SetOut;
 
 /**
  * Makes a lifting beam and what carries it. Across, it lies on a bracket at each column; along, it hangs from a bracket
- * under the rafter of each of its frames, or from two beside the plates of the ridge. What any of it may carry, and
- * every weld and bolt, is the engineer's to say.
+ * under the rafter of each of its frames, or from two beside the plates of the ridge. All is welded, brackets and plates
+ * in the shop and the beam on site: a bracket leaves no room for bolts through the flange of every beam, and a hollow
+ * beam has none. What any of it may carry, and every weld, is the engineer's to say.
  *
  * <pre>
  *  across   |____________________|        along   ----- rafter -----
@@ -153,7 +154,8 @@ public final class LiftingMaker {
                 (at[0] + at[at.length - 1]) / 2,
                 middle,
                 beam.underside() + beam.member().depth());
-        plate(on, length, bracket.width(), frame, on.x() < setOut.span() / 2 ? Side.LEFT : Side.RIGHT);
+        double width = PlateRoom.upTo5(bracket.width() + 2 * PlateRoom.WELD);
+        plate(on, length, width, frame, on.x() < setOut.span() / 2 ? Side.LEFT : Side.RIGHT);
         return middle;
     }
 

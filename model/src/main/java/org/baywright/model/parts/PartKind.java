@@ -26,6 +26,7 @@ public enum PartKind {
     PURLIN_CLEAT("purlin cleat", "CL", Group.CLEATS),
     GIRT_CLEAT("girt cleat", "GC", Group.CLEATS),
     BRACE_CLEAT("brace cleat", "BC", Group.CLEATS),
+    BRACE_LUG("brace lug", "BL", Group.CLEATS),
     MULLION_CLEAT("mullion cleat", "MC", Group.CLEATS),
     LIFTING_PLATE("lifting beam plate", "LP", Group.LIFTING);
 
@@ -75,6 +76,11 @@ public enum PartKind {
     /** Whether frames differ by it: what only goes on a frame does not make another type of it. */
     public boolean isOfFrame() {
         return group == Group.FRAME || group == Group.PLATES || group == Group.LIFTING;
+    }
+
+    /** Whether it goes onto a member in the shop: plates and cleats, and the short lengths that carry a lifting beam. */
+    public boolean isWeldedOn() {
+        return !isMember() || this == LIFTING_BRACKET;
     }
 
     /** True for a length of section, false for a plate. */

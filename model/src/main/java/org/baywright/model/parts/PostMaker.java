@@ -26,16 +26,6 @@ import org.baywright.model.setout.WallPosts.Post;
  * @param bay the bay
  */
 record PostMaker(WallBay bay) {
-    private static final double CLEAT = 8;
-    private static final double CLEAT_LENGTH = 120;
-    private static final double HOLE = 18;
-
-    /** From a sawn edge to the middle of a hole. @source 1.75 bolt diameters, steel design standard, from memory */
-    private static final double EDGE = 1.75 * 16 + 2;
-
-    /** Between the middles of two bolts. @source 2.5 bolt diameters, steel design standard, from memory */
-    private static final double APART = 2.5 * 16;
-
     /** What apex plates take below and beside the rafters. Common practice, no source. */
     private static final double APEX_BELOW = PlateRoom.WELD + 5;
 
@@ -200,7 +190,10 @@ record PostMaker(WallBay bay) {
 
     /** The lowest of the steel over an upright; at the ridge the apex plates hang below the rafters. */
     private double lowest(double u) {
-        double half = member().width() / 2;
+        return lowest(u, member().width() / 2);
+    }
+
+    private double lowest(double u, double half) {
         return Math.min(bay.underRafter(u - half), bay.underRafter(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
     }
 
@@ -216,23 +209,18 @@ record PostMaker(WallBay bay) {
         return Math.min(bay.roofAt(u, 0), bay.roofAt(u, member().depth()));
     }
 
-    /**
-     * A slotted plate on the inside of the upright, welded under the rafter. The bolt stands in the middle of the slot, so
-     * that the rafter may come down on the upright, or lift off it, by the slip gap. A narrow upright has one bolt.
-     */
+    /** On the inside of the upright, welded under the rafter. */
     private Piece topCleat(Post post) {
+        SlottedCleat cleat = new SlottedCleat(member(), slip());
         double u = post.u();
-        double top = lowest(u);
-        double width = member().width();
-        double bolt = slip() + EDGE;
-        double length = Math.max(CLEAT_LENGTH, 10 * Math.ceil((bolt + slip() + EDGE) / 10));
-        Vec3 origin = bay.face().toWorld(u, top - length / 2, -member().depth());
+        Vec3 origin = bay.face().toWorld(u, lowest(u, cleat.width() / 2) - cleat.height() / 2, -member().depth());
         Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
-        double across = width / 2 - EDGE;
-        List<Double> gauge = 2 * across < APART ? List.of(0.0) : List.of(-across, across);
-        List<Hole> holes = gauge.stream()
-                .map(w -> new Hole(new Vec2(length / 2 - bolt, w), HOLE, 2 * slip()))
-                .toList();
-        return PlateMaker.plate(PartKind.MULLION_CLEAT, length, width, CLEAT, holes, bay.place(at));
+        return PlateMaker.plate(
+                PartKind.MULLION_CLEAT,
+                cleat.height(),
+                cleat.width(),
+                SlottedCleat.THICKNESS,
+                cleat.holes(),
+                bay.place(at));
     }
 }

@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -15,7 +14,7 @@ import org.baywright.model.setout.RoofRows;
 
 /**
  * The crossed braces of one slope, in its own plane under the purlins, with their cleats on the rafters' sides and a
- * strut purlin between the rafters at every node. One brace of a pair lies on the cleats, the other under them, so that
+ * strut purlin between the rafters at every node, bolted under the cleats. One brace of a pair lies on the cleats, the other under them, so that
  * they pass each other at the crossing.
  *
  * @param bays the slope along the building
@@ -27,9 +26,14 @@ record RoofBraceMaker(RowBays bays) {
     private static final double HOLE = 18;
 
     /** From a brace's end to its bolt, and around it. Common practice, no source. */
-    private static final double EDGE = 25;
+    private static final double EDGE = BraceLine.EDGE;
 
     private static final double LAP = 2 * EDGE;
+
+    /** Left between a strut's end and its rafter, and beside its bolt for the nut. Common practice, no source. */
+    private static final double STRUT_GAP = 10;
+
+    private static final double STRUT_NUT = 5;
 
     private RoofRows rows() {
         return bays.rows();
@@ -52,28 +56,31 @@ record RoofBraceMaker(RowBays bays) {
             pieces.add(cleat(panels, nodes, i, panels.bay() + 1, -1));
         }
         IntStream.range(1, nodes.size()).forEach(i -> {
-            pieces.add(brace(panels, nodes, i, true));
-            pieces.add(brace(panels, nodes, i, false));
+            pieces.addAll(brace(panels, nodes, i, true));
+            pieces.addAll(brace(panels, nodes, i, false));
         });
         return pieces.stream();
     }
 
     private Piece strut(BracePanels panels, double node) {
-        double from = bays.middle(panels.bay()) + panels.face(panels.bay());
-        double to = bays.middle(panels.bay() + 1) - panels.face(panels.bay() + 1);
+        double from = bays.middle(panels.bay()) + panels.face(panels.bay()) + STRUT_GAP;
+        double to = bays.middle(panels.bay() + 1) - panels.face(panels.bay() + 1) - STRUT_GAP;
         double above = -panels.plateDepth() - BracePanels.PLATE - STRUT.depth() / 2;
         Placement at = Placement.of(
                 rows().place(node, from, above),
                 Vec3.ALONG,
                 rows().slope().roof().outward());
-        return piece(PartKind.STRUT, STRUT, to - from, at, panels.bay());
+        return new Piece(
+                PartKind.STRUT,
+                new Material.Bar(STRUT, false),
+                Solid.square(STRUT.profile(), 0, to - from),
+                List.of(),
+                new Place(at, panels.bay(), rows().slope().side()));
     }
 
     /** The upper brace of a pair starts low on the first rafter, the lower one low on the second. */
-    private Piece brace(BracePanels panels, List<Double> nodes, int high, boolean upper) {
-        Profile profile = panels.section().profile();
-        double foot = -profile.outline().stream().mapToDouble(Vec2::y).min().orElseThrow();
-        double above = upper ? foot - panels.plateDepth() : -panels.plateDepth() - BracePanels.PLATE - foot;
+    private List<Piece> brace(BracePanels panels, List<Double> nodes, int high, boolean upper) {
+        double above = -panels.plateDepth() - (upper ? 0 : BracePanels.PLATE);
         int bay = panels.bay();
         Vec3 low = rows().place(nodes.get(high - 1), bays.middle(upper ? bay : bay + 1), above);
         Vec3 top = rows().place(nodes.get(high), bays.middle(upper ? bay + 1 : bay), above);
@@ -82,28 +89,25 @@ record RoofBraceMaker(RowBays bays) {
         double stop = panels.stop(nodes);
         Placement at =
                 Placement.of(low.plus(along.times(stop)), along, (upper ? outward : outward.negated()).cross(along));
-        return piece(PartKind.BRACE, panels.section(), top.distance(low) - 2 * stop, at, bay);
+        return new BraceLine(panels.section(), top.distance(low) - 2 * stop)
+                .pieces(at, p -> new Place(p, bay, rows().slope().side()));
     }
 
-    private Piece piece(PartKind kind, Section section, double length, Placement at, int bay) {
-        return new Piece(
-                kind,
-                new Material.Bar(section, false),
-                Solid.square(section.profile(), 0, length),
-                List.of(),
-                new Place(at, bay, rows().slope().side()));
-    }
-
-    /** A plate in the plane of the roof on the side of a rafter, under the ends of one or two braces. */
+    /**
+     * A plate in the plane of the roof on the side of a rafter, under the ends of one or two braces and over the end of a
+     * strut.
+     */
     private Piece cleat(BracePanels panels, List<Double> nodes, int node, int frame, int intoBay) {
         double bolt = panels.stop(nodes) + EDGE;
         double across = bolt * panels.sine(nodes);
         double out = bolt * panels.cosine(nodes) - panels.face(frame);
         double length = PlateRoom.upTo5(2 * (across + EDGE));
-        double width = PlateRoom.upTo5(out + LAP);
-        List<Hole> holes = Stream.of(node > 0 ? -across : 0, node < nodes.size() - 1 ? across : 0)
+        double ofStrut = panels.pastFlange(frame) + STRUT_GAP + EDGE + STRUT_NUT;
+        double width = PlateRoom.upTo5(Math.max(out + LAP, ofStrut + EDGE));
+        Stream<Hole> ofBraces = Stream.of(node > 0 ? -across : 0, node < nodes.size() - 1 ? across : 0)
                 .filter(up -> up != 0)
-                .map(up -> new Hole(new Vec2(up, out - width / 2), HOLE))
+                .map(up -> new Hole(new Vec2(up, out - width / 2), HOLE));
+        List<Hole> holes = Stream.concat(Stream.of(new Hole(new Vec2(0, ofStrut - width / 2), HOLE)), ofBraces)
                 .toList();
         double y = bays.middle(frame) + intoBay * (panels.face(frame) + width / 2);
         Vec3 along = rows().up().cross(Vec3.ALONG.times(intoBay));

@@ -1,5 +1,6 @@
 package org.baywright.model.parts;
 
+import java.util.Comparator;
 import java.util.List;
 import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Plane;
@@ -16,12 +17,34 @@ record Standing(Part part, Place place, List<Convex> lumps, Envelope plan) {
     /** Steel no further apart than this is taken to meet, mm: a weld or a bolt closes it. */
     static final double TOUCH = 1.0;
 
+    /** From line A on, and from frame 1 on. */
+    static final Comparator<Standing> FROM_A1 = Comparator.comparingLong(
+                    (Standing s) -> Math.round(s.place.placement().origin().x()))
+            .thenComparingLong(s -> Math.round(s.place.placement().origin().y()));
+
     static Standing of(Part part, Place place) {
         List<Convex> lumps = Convex.of(part.solid(), place.placement());
         Envelope plan = new Envelope();
         lumps.forEach(l -> l.corners().forEach(c -> plan.expandToInclude(c.x(), c.y())));
         plan.expandBy(TOUCH);
         return new Standing(part, place, lumps, plan);
+    }
+
+    /** How much of a direction both take up. */
+    double shared(Standing other, Vec3 along) {
+        return Math.min(reach(along, 1), other.reach(along, 1)) + Math.min(reach(along, -1), other.reach(along, -1));
+    }
+
+    private double reach(Vec3 along, int way) {
+        return lumps.stream()
+                .flatMap(l -> l.corners().stream())
+                .mapToDouble(c -> way * c.dot(along))
+                .max()
+                .orElseThrow();
+    }
+
+    boolean touches(Standing other) {
+        return gap(other) < TOUCH;
     }
 
     double gap(Standing other) {

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.BracedBays;
@@ -41,9 +39,8 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     private static final double NODE_UNDER = 150;
 
     private static final double END_CLEAT = 125;
-    private static final double THREAD = 50;
     private static final double CLEAR = 10;
-    private static final double EDGE = 25;
+    private static final double EDGE = BraceLine.EDGE;
     private static final double PLATE = 8;
 
     /** Left between a brace and the plane of the girts. */
@@ -72,8 +69,8 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         for (int bay : BracedBays.of(definition, face, openings).bays()) {
             Panel panel = panel(bay);
             if (panel.high - panel.low >= LEAST_HEIGHT) {
-                pieces.add(brace(panel, true));
-                pieces.add(brace(panel, false));
+                pieces.addAll(brace(panel, true));
+                pieces.addAll(brace(panel, false));
                 for (boolean upper : new boolean[] {false, true}) {
                     pieces.add(cleat(panel, bay, 1, upper));
                     pieces.add(cleat(panel, bay + 1, -1, upper));
@@ -154,22 +151,41 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         return definition.envelope().walls().girts().flush();
     }
 
+    private double girtDepth() {
+        return definition.envelope().walls().girts().member().depth();
+    }
+
+    private Stream<Double> columnDepths(int bay) {
+        return Stream.of(bay, bay + 1).map(f -> column(f).depth());
+    }
+
+    private double shallowest(int bay) {
+        return columnDepths(bay).min(Double::compare).orElseThrow();
+    }
+
+    /** From the string line to the middle of cleats that have an outer brace before them and the girts before that. */
+    private double room() {
+        return (flush() ? girtDepth() : 0) + BraceLine.out(section()) + PLATE / 2 + THIN;
+    }
+
+    /** Whether both braces of a bay have cleats on the columns' sides, one plane between them. */
+    private boolean isShared(int bay) {
+        return !flush() || room() + PLATE / 2 <= shallowest(bay);
+    }
+
     /**
-     * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column; inside
-     * flush girts each brace has cleats of its own, those of the inner one packed clear of the outer.
+     * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column, or
+     * further in behind flush girts. Columns that have no room there have each brace inside them, with cleats of its own,
+     * those of the inner one packed clear of the outer.
      */
     private double inside(int bay, boolean outer) {
-        Stream<Double> depths = Stream.of(bay, bay + 1).map(f -> column(f).depth());
-        if (!flush()) {
-            double room = section().width() + PLATE / 2 + THIN;
-            return Math.max(room, depths.min(Double::compare).orElseThrow() / 2);
+        if (isShared(bay)) {
+            return Math.max(room(), shallowest(bay) / 2);
         }
-        double deepest = Stream.concat(
-                        depths,
-                        Stream.of(definition.envelope().walls().girts().member().depth()))
+        double deepest = Stream.concat(columnDepths(bay), Stream.of(girtDepth()))
                 .max(Double::compare)
                 .orElseThrow();
-        return deepest + PLATE / 2 + (outer ? 0 : section().width() + CLEAR);
+        return deepest + PLATE / 2 + (outer ? 0 : BraceLine.out(section()) + CLEAR);
     }
 
     private double x(int bay, boolean outer) {
@@ -178,34 +194,25 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
 
     /** From a node to the end of a brace: past its cleat, and clear of the column. */
     private double stop(Panel panel) {
-        boolean rod = section() instanceof BarSection bar && bar.form() == BarSection.Form.ROUND;
         double widest =
                 Math.max(column(panel.bay).width(), column(panel.bay + 1).width());
-        double past = (widest / 2 + section().depth() / 2 * panel.sine() + CLEAR) / panel.cosine();
-        return Math.max(rod ? END_CLEAT - THREAD : END_CLEAT, past);
+        double past = (widest / 2 + BraceLine.halfAcross(section()) * panel.sine() + CLEAR) / panel.cosine();
+        return Math.max(END_CLEAT, past);
     }
 
     /** The outer brace rises along the building, the inner one falls. */
-    private Piece brace(Panel panel, boolean outer) {
-        double foot = -section().profile().outline().stream()
-                .mapToDouble(Vec2::y)
-                .min()
-                .orElseThrow();
+    private List<Piece> brace(Panel panel, boolean outer) {
         int out = -line().inward();
-        int side = (outer && !flush() ? 1 : -1) * out;
-        double x = x(panel.bay, outer) + side * (PLATE / 2 + foot);
+        int side = (outer && isShared(panel.bay) ? 1 : -1) * out;
+        double x = x(panel.bay, outer) + side * PLATE / 2;
         Vec3 from = new Vec3(x, panel.y0, outer ? panel.low : panel.high);
         Vec3 to = new Vec3(x, panel.y1, outer ? panel.high : panel.low);
         Vec3 along = to.minus(from).unit();
         Vec3 width = new Vec3(side, 0, 0);
         double stop = stop(panel);
         Placement at = Placement.of(from.plus(along.times(stop)), along, width.cross(along));
-        return new Piece(
-                PartKind.BRACE,
-                new Material.Bar(section(), false),
-                Solid.square(section().profile(), 0, panel.length() - 2 * stop),
-                List.of(),
-                new Place(at, panel.bay, line().side()));
+        return new BraceLine(section(), panel.length() - 2 * stop)
+                .pieces(at, p -> new Place(p, panel.bay, line().side()));
     }
 
     private double cleatHeight(Panel panel) {
@@ -222,7 +229,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     /** A plate in the plane of the wall on the side of a column. */
     private Piece cleat(Panel panel, int frame, int into, boolean upper) {
         double bolt = stop(panel) + EDGE;
-        double face = flush() ? 0 : side(column(frame));
+        double face = isShared(panel.bay) ? side(column(frame)) : 0;
         double out = bolt * panel.cosine() - face;
         double rise = bolt * panel.sine();
         double width = PlateRoom.upTo5(out + 2 * EDGE);

@@ -29,6 +29,7 @@ final class Asked {
     private final List<OpeningPlace> openings;
     private final Function<String, Where> where;
     private final List<Problem> found = new ArrayList<>();
+    private Optional<Shed> shed = Optional.empty();
     private Optional<List<PlateStand>> stands = Optional.empty();
 
     Asked(Definition definition, Function<String, Where> where) {
@@ -61,17 +62,26 @@ final class Asked {
     }
 
     /**
-     * Every base plate on the floor. None once an error was found: only what the other rules have passed can be built, so
-     * rules that ask for plates come last.
+     * The whole shed, for what only its parts can tell. None when an error was found before it was first asked for: only
+     * what the other rules have passed can be built, so rules that ask for it come last.
      */
+    Optional<Shed> shed() {
+        if (shed.isEmpty() && isSound()) {
+            shed = Optional.of(Shed.of(definition));
+        }
+        return shed;
+    }
+
+    /** Every base plate on the floor; none once an error was found. */
     List<PlateStand> stands() {
-        if (found.stream().anyMatch(Problem::isError)) {
-            return List.of();
+        if (stands.isEmpty() && isSound()) {
+            stands = shed().map(PlateStand::of);
         }
-        if (stands.isEmpty()) {
-            stands = Optional.of(PlateStand.of(Shed.of(definition)));
-        }
-        return stands.get();
+        return isSound() ? stands.orElse(List.of()) : List.of();
+    }
+
+    private boolean isSound() {
+        return found.stream().noneMatch(Problem::isError);
     }
 
     /** The key of an opening. */

@@ -10,8 +10,14 @@ import org.baywright.model.setout.ColumnLine;
 final class LiftingBeamRule implements Rule {
     @Override
     public void check(Asked asked) {
-        asked.definition().envelope().liftingBeam().filter(b -> asked.clad()).ifPresent(beam -> {
-            if (framesExist(asked, beam) && inside(asked, beam)) {
+        asked.definition().envelope().liftingBeam().ifPresent(beam -> {
+            if (!asked.clad()) {
+                asked.advice(
+                        "lifting-beam-unused",
+                        "liftingBeam",
+                        "envelope is none: the bare frame is made without its lifting beam",
+                        "set envelope to full, or delete liftingBeam");
+            } else if (framesExist(asked, beam) && inside(asked, beam)) {
                 under(asked, beam);
                 hook(asked, beam);
             }
@@ -31,19 +37,51 @@ final class LiftingBeamRule implements Rule {
         return exist;
     }
 
+    /** Whether it lies between the columns and under the rafters. */
+    static boolean fits(Asked asked, LiftingBeam beam) {
+        return isBetween(asked, beam) && top(beam) <= underRafters(asked, beam);
+    }
+
+    private static boolean isBetween(Asked asked, LiftingBeam beam) {
+        double half = beam.member().width() / 2;
+        return !beam.along() || beam.offset() - half >= low(asked, beam) && beam.offset() + half <= high(asked, beam);
+    }
+
+    private static double low(Asked asked, LiftingBeam beam) {
+        return frames(beam).mapToDouble(f -> inner(asked, Side.LEFT, f)).max().orElseThrow();
+    }
+
+    private static double high(Asked asked, LiftingBeam beam) {
+        return frames(beam).mapToDouble(f -> inner(asked, Side.RIGHT, f)).min().orElseThrow();
+    }
+
+    private static double over(LiftingBeam beam) {
+        return beam.along() ? LiftingMaker.OVER_BEAM : 0;
+    }
+
+    private static double top(LiftingBeam beam) {
+        return beam.underside() + height(beam);
+    }
+
+    /** From its underside to what must be over it: of a beam along its plate and shortest bracket are counted. */
+    static double height(LiftingBeam beam) {
+        return beam.member().depth() + over(beam);
+    }
+
+    private static double underRafters(Asked asked, LiftingBeam beam) {
+        return frames(beam).mapToDouble(f -> underRafter(asked, beam, f)).min().orElseThrow();
+    }
+
     private static boolean inside(Asked asked, LiftingBeam beam) {
         double half = beam.member().width() / 2;
-        double low =
-                frames(beam).mapToDouble(f -> inner(asked, Side.LEFT, f)).max().orElseThrow();
-        double high =
-                frames(beam).mapToDouble(f -> inner(asked, Side.RIGHT, f)).min().orElseThrow();
-        boolean inside = !beam.along() || beam.offset() - half >= low && beam.offset() + half <= high;
+        boolean inside = isBetween(asked, beam);
         if (!inside) {
             asked.error(
                     "lifting-beam-outside",
                     "liftingBeam.offset",
                     "the beam would lie " + Asked.mm(beam.offset()) + " mm from line A; between the columns are "
-                            + Asked.mm(low + half) + " to " + Asked.mm(high - half),
+                            + Asked.mm(low(asked, beam) + half) + " to "
+                            + Asked.mm(high(asked, beam) - half),
                     "change offset, or leave it out for the middle");
         }
         return inside;
@@ -59,10 +97,9 @@ final class LiftingBeamRule implements Rule {
     }
 
     private static void under(Asked asked, LiftingBeam beam) {
-        double under =
-                frames(beam).mapToDouble(f -> underRafter(asked, beam, f)).min().orElseThrow();
-        double over = beam.along() ? LiftingMaker.OVER_BEAM : 0;
-        double top = beam.underside() + beam.member().depth() + over;
+        double under = underRafters(asked, beam);
+        double over = over(beam);
+        double top = top(beam);
         if (top > under) {
             asked.error(
                     "lifting-beam-too-high",

@@ -12,7 +12,7 @@ final class OpeningRoomRule implements Rule {
     private static final double ROLLER_SIDE = 150;
 
     /** Above a roller door, for its roll. Common practice, no source. */
-    private static final double ROLLER_HEAD = 450;
+    static final double ROLLER_HEAD = 450;
 
     @Override
     public void check(Asked asked) {
@@ -80,7 +80,8 @@ final class OpeningRoomRule implements Rule {
         }
     }
 
-    private static boolean rolls(OpeningPlace place) {
+    /** Whether it has a roll over it. */
+    static boolean rolls(OpeningPlace place) {
         return place.opening().type() == Opening.Type.ROLLER_DOOR;
     }
 }

@@ -30,10 +30,12 @@ public final class ShedRules {
             new SheetLengthRule(),
             new LiftingBeamRule(),
             new SiteRule(),
+            new DownpipeRule(),
             new AnchorDepthRule(),
             new AnchorEdgeRule(),
             new AnchorSpacingRule(),
-            new BarStrikeRule());
+            new BarStrikeRule(),
+            new LiftingRoomRule());
 
     private ShedRules() {}
 

@@ -1,5 +1,7 @@
 package org.baywright.model.setout;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,6 +76,30 @@ public record BarGrid(SlabBars bars, double drill, double depth) {
     /** The smallest shift of all bars that clears some holes, or at least misses them; empty when there is none. */
     public Optional<BarShift> shift(List<Vec2> holes) {
         return shift(holes, true).or(() -> shift(holes, false));
+    }
+
+    /**
+     * The shift of the bars of one way that clears holes of them, or at least misses; of two, the one after which fewer
+     * holes are hit. Empty when neither way has one.
+     */
+    public Optional<OneWayShift> oneWay(List<Vec2> holes) {
+        List<OneWayShift> found = new ArrayList<>();
+        for (boolean along : new boolean[] {true, false}) {
+            oneWay(holes, along, true).or(() -> oneWay(holes, along, false)).ifPresent(found::add);
+        }
+        return found.stream().min(Comparator.comparingLong(OneWayShift::stillHit));
+    }
+
+    private Optional<OneWayShift> oneWay(List<Vec2> holes, boolean along, boolean clear) {
+        List<Double> places = holes.stream().map(h -> along ? h.y() : h.x()).toList();
+        OptionalDouble shift = (along ? along() : across()).shift(places, touching() + (clear ? bars.close() : 0));
+        BarRow other = along ? across() : along();
+        long hit = holes.stream()
+                .filter(h -> other.distance(along ? h.x() : h.y()) < touching() - Tolerance.COINCIDENT)
+                .count();
+        return shift.isPresent()
+                ? Optional.of(new OneWayShift(along, shift.getAsDouble(), clear, hit))
+                : Optional.empty();
     }
 
     private Optional<BarShift> shift(List<Vec2> holes, boolean clear) {

@@ -2,6 +2,7 @@ package org.baywright.model.setout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.Side;
@@ -41,6 +42,36 @@ public record Footprint(List<Vec2> outline, double beyond) {
         }
         Polygon whole = (Polygon) rooms.stream().reduce(Geometry::union).orElseThrow();
         return new Footprint(corners(whole), beyond);
+    }
+
+    /** The outermost edge from above: the roof sheets and the gutters past the walls; as built of a bare frame. */
+    static Footprint withEaves(Definition definition, SetOut setOut) {
+        Footprint walls = of(definition, setOut);
+        if (!definition.envelope().isFull()) {
+            return walls;
+        }
+        List<WallCover> covers = WallCover.of(definition, setOut, WallFace.of(definition, setOut));
+        Geometry all = RoofRows.of(definition, setOut).stream()
+                .map(rows -> (Geometry) GEOMETRY.toGeometry(roof(definition, rows, covers)))
+                .reduce(GEOMETRY.createPolygon(ring(walls.outline())), Geometry::union);
+        return new Footprint(corners((Polygon) all), walls.beyond());
+    }
+
+    /** A slope's sheets on plan, with its gutter, whose outer face is a gutter's width past its back. */
+    private static Envelope roof(Definition definition, RoofRows rows, List<WallCover> covers) {
+        double gutter = definition.envelope().roofWater().gutter().width();
+        double low = rows.gutterBack(definition, covers) - rows.slope().line().inward() * gutter;
+        double sheets = rows.place(rows.sheetLow(), 0, rows.sheetPlane()).x();
+        double high = rows.place(rows.sheetHigh(), 0, rows.sheetPlane()).x();
+        Envelope roof = new Envelope(low, high, rows.from(), rows.to());
+        roof.expandToInclude(sheets, rows.from());
+        return roof;
+    }
+
+    private static Coordinate[] ring(List<Vec2> outline) {
+        return Stream.concat(outline.stream(), Stream.of(outline.get(0)))
+                .map(v -> new Coordinate(v.x(), v.y()))
+                .toArray(Coordinate[]::new);
     }
 
     private static double wall(Definition definition) {

@@ -76,6 +76,16 @@ public record RoofRows(
         return new Vec3(x, y, roof.heightAt(x)).plus(roof.outward().times(above));
     }
 
+    /** Across the span, the back of the gutter: on what carries it, or before the sheets of the wall below. */
+    public double gutterBack(Definition definition, List<WallCover> covers) {
+        boolean sheeted = covers.stream().anyMatch(c -> c.face().isBelow(slope));
+        double before =
+                sheeted ? definition.envelope().sheeting().walls().profile().depth() : 0;
+        double into = definition.envelope().sheeting().roof().intoGutter();
+        double in = into * slope.roof().cosine() - before;
+        return place(sheetLow, 0, sheetPlane()).x() + slope.line().inward() * in;
+    }
+
     /** Up the slope. */
     public Vec3 up() {
         int inward = slope.line().inward();

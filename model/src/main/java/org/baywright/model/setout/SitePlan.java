@@ -1,7 +1,10 @@
 package org.baywright.model.setout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Site;
@@ -23,14 +26,21 @@ import org.locationtech.jts.operation.distance.DistanceOp;
  * </pre>
  *
  * @param site as it was given
- * @param outline the building's corners
+ * @param outline the building's corners, over its walls
+ * @param edge the corners of its outermost edge, roof and gutters with it
  * @param legs the sides of the land, from corner to corner as given
- * @param setbacks the least distance to each leg that faces the building
- * @param gaps the least distance to each neighbour
+ * @param setbacks the least distance from the outermost edge to each leg that faces the building
+ * @param gaps the least distance from the outermost edge to each neighbour
  * @param areas of land and buildings
  */
 public record SitePlan(
-        Site site, List<Vec2> outline, List<Leg> legs, List<Distance> setbacks, List<Distance> gaps, Areas areas) {
+        Site site,
+        List<Vec2> outline,
+        List<Vec2> edge,
+        List<Leg> legs,
+        List<Distance> setbacks,
+        List<Distance> gaps,
+        Areas areas) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** Nearer than this to a leg's end, a place is its corner. */
@@ -41,6 +51,13 @@ public record SitePlan(
         /** How long it is. */
         public double length() {
             return from.distance(to);
+        }
+
+        /** The place on it that is nearest to another. */
+        Vec2 nearest(Vec2 place) {
+            Vec2 along = to.minus(from).unit();
+            double at = Math.max(0, Math.min(length(), place.minus(from).dot(along)));
+            return from.plus(along.times(at));
         }
 
         /** The direction it is walked in, clockwise from north, 0 to 360. */
@@ -87,6 +104,7 @@ public record SitePlan(
     /** Copies the lists. */
     public SitePlan {
         outline = List.copyOf(outline);
+        edge = List.copyOf(edge);
         legs = List.copyOf(legs);
         setbacks = List.copyOf(setbacks);
         gaps = List.copyOf(gaps);
@@ -94,12 +112,47 @@ public record SitePlan(
 
     /** The plan of a building on a site. */
     public static SitePlan of(Definition definition, SetOut setOut, Site site) {
-        return new Maker(site, Footprint.of(definition, setOut)).plan();
+        return new Maker(site, Footprint.of(definition, setOut), Footprint.withEaves(definition, setOut)).plan();
     }
 
-    /** Whether all of the building stands on the land. */
+    /** Whether all of the building stands on the land, roof and gutters with it. */
     public boolean isInside() {
-        return polygon(site.boundary()).buffer(CORNER).covers(polygon(outline));
+        return overhang().isEmpty();
+    }
+
+    /** The furthest that the outermost edge reaches over the boundary, to the leg it crosses. */
+    public Optional<Distance> overhang() {
+        return furthest(edge);
+    }
+
+    /** The same of the walls alone. */
+    public Optional<Distance> wallsOver() {
+        return furthest(outline);
+    }
+
+    private Optional<Distance> furthest(List<Vec2> ring) {
+        Geometry out = polygon(ring).difference(polygon(site.boundary()));
+        return Stream.of(out.getCoordinates())
+                .map(c -> nearestLeg(new Vec2(c.x, c.y)))
+                .filter(way -> way.length() > CORNER)
+                .max(Comparator.comparingDouble(Distance::length));
+    }
+
+    private Distance nearestLeg(Vec2 from) {
+        return legs.stream()
+                .map(leg -> new Distance(leg.number(), from, leg.nearest(from), List.of()))
+                .min(Comparator.comparingDouble(Distance::length))
+                .orElseThrow();
+    }
+
+    /** The neighbours, numbered from 0, that the outermost edge stands over. */
+    public List<Integer> neighboursUnder() {
+        return IntStream.range(0, site.neighbours().size())
+                .filter(i -> polygon(edge)
+                        .buffer(-CORNER)
+                        .intersects(polygon(site.neighbours().get(i))))
+                .boxed()
+                .toList();
     }
 
     private static Polygon polygon(List<Vec2> corners) {
@@ -113,11 +166,12 @@ public record SitePlan(
     }
 
     /** Lays the footprint on the land and measures. */
-    private record Maker(Site site, Footprint footprint) {
+    private record Maker(Site site, Footprint walls, Footprint eaves) {
         SitePlan plan() {
-            List<Vec2> outline = footprint.outline().stream().map(this::onLand).toList();
+            List<Vec2> outline = walls.outline().stream().map(this::onLand).toList();
+            List<Vec2> edge = eaves.outline().stream().map(this::onLand).toList();
             List<Leg> legs = legs();
-            return new SitePlan(site, outline, legs, setbacks(outline, legs), gaps(outline), areas(outline));
+            return new SitePlan(site, outline, edge, legs, setbacks(edge, legs), gaps(edge), areas(outline));
         }
 
         private Vec2 along() {
@@ -183,7 +237,7 @@ public record SitePlan(
         private Distance way(int number, List<Vec2> outline, Geometry to) {
             Coordinate[] ends = DistanceOp.nearestPoints(polygon(outline), to);
             Vec2 from = new Vec2(ends[0].x, ends[0].y);
-            return new Distance(number, from, new Vec2(ends[1].x, ends[1].y), footprint.wallsAt(inBuilding(from)));
+            return new Distance(number, from, new Vec2(ends[1].x, ends[1].y), eaves.wallsAt(inBuilding(from)));
         }
 
         private static LineString line(Vec2 from, Vec2 to) {

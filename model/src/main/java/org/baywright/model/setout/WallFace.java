@@ -137,6 +137,12 @@ public record WallFace(Wall wall, Optional<ColumnLine> leanTo, Placement axes, L
         return new WallFace(wall, lean, axes, outline, List.of(new WallBay(0, 0, high - low)));
     }
 
+    /** Whether it is the side wall at the eave of a slope. */
+    public boolean isBelow(RoofSlope slope) {
+        return wall == Wall.of(slope.side())
+                && (slope.line().leanTo() ? leanTo.equals(Optional.of(slope.line())) : isMain());
+    }
+
     /** Whether it belongs to the main building. */
     public boolean isMain() {
         return leanTo.isEmpty();

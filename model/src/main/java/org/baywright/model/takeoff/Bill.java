@@ -35,6 +35,7 @@ public record Bill(List<BillLine> lines) {
             lines.addAll(ScrewOrder.lines(building));
             lines.addAll(SealOrder.lines(building));
             lines.addAll(BoltOrder.lines(shed));
+            lines.addAll(TurnbuckleOrder.lines(shed));
             lines.addAll(OpeningOrder.lines(shed));
             lines.addAll(InsulationOrder.lines(building));
             lines.addAll(ConcreteOrder.lines(shed));
@@ -72,10 +73,10 @@ public record Bill(List<BillLine> lines) {
             return "";
         }
         int n = part.holes().size();
-        Hole one = part.holes().get(0);
-        String size = " " + Math.round(one.diameter()) + (one.isSlot() ? " x " + Math.round(one.length()) : "");
-        String what = one.isSlot() ? "slot" : "hole";
-        return ", " + (n == 1 ? "1 " + what + size : n + " " + what + "s" + size + " at " + part.holeGauges());
+        Hole first = part.holes().get(0);
+        String size = " " + Math.round(first.diameter()) + (first.isSlot() ? " x " + Math.round(first.length()) : "");
+        String name = first.isSlot() ? "slot" : "hole";
+        return ", " + (n == 1 ? "1 " + name + size : n + " " + name + "s" + size + " at " + part.holeGauges());
     }
 
     /** The lines of one group. */

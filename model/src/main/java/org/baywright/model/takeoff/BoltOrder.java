@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.baywright.model.catalogue.BarSection;
+import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.ColdFormedSection;
+import org.baywright.model.definition.Member;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -26,6 +29,9 @@ final class BoltOrder {
 
     /** A hole is so much larger than its bolt in a plate. Common practice: 18 for M16. */
     private static final double CLEARANCE = 2;
+
+    /** Thickness of a plate washer. @source at least 8 over a long slot: AS 4100 14.3.5 (from memory) */
+    private static final double WASHER = 8;
 
     private static final String ROWS = "M12 4.6/S";
     private static final String FRAMES = "M16 8.8/S";
@@ -45,10 +51,12 @@ final class BoltOrder {
         order.rows(PartKind.PURLIN, PartKind.PURLIN_CLEAT);
         order.rows(PartKind.GIRT, PartKind.GIRT_CLEAT);
         order.flyBraces();
-        order.plates(PartKind.APEX_PLATE, 0.5);
-        order.plates(PartKind.BRACE_CLEAT, 1);
-        order.plates(PartKind.MULLION_CLEAT, 1);
-        return order.lines();
+        order.apex();
+        order.braces();
+        order.mullions();
+        List<BillLine> lines = new ArrayList<>(order.lines());
+        lines.addAll(order.washers());
+        return lines;
     }
 
     private List<BillLine> lines() {
@@ -100,16 +108,87 @@ final class BoltOrder {
         add(size(ROWS, 12, thickness(braces) + thickness(shed.parts(PartKind.PURLIN))), 2 * each, braces);
     }
 
-    /** A bolt at every hole, or at every pair of holes when two such plates are bolted together. */
-    private void plates(PartKind kind, double perHole) {
-        for (Part part : shed.parts(kind)) {
-            double plate = part.solid().axisLength();
-            double grip = 2 * plate;
-            double diameter = part.holes().isEmpty() ? 16 : part.holes().get(0).diameter() - CLEARANCE;
-            String grade = diameter == 16 ? FRAMES : "M" + Math.round(diameter) + " 8.8/S";
+    /** A bolt at every pair of holes: two such plates are bolted together. */
+    private void apex() {
+        for (Part part : shed.parts(PartKind.APEX_PLATE)) {
             int holes = part.holes().size() * part.quantity();
-            add(size(grade, diameter, grip), (int) Math.round(holes * perHole), List.of(part));
+            bolts(part, holes / 2, 2 * part.solid().axisLength());
         }
+    }
+
+    /**
+     * A strut's end takes one bolt of a roof's cleat, right through the strut; every other hole takes a brace or its lug.
+     * A wall's cleat has one hole.
+     */
+    private void braces() {
+        double brace = thickness(shed.parts(lugged() ? PartKind.BRACE_LUG : PartKind.BRACE));
+        for (Part cleat : shed.parts(PartKind.BRACE_CLEAT)) {
+            int struts = cleat.holes().size() > 1 ? 1 : 0;
+            double plate = cleat.solid().axisLength();
+            double strut = plate + deepest(PartKind.STRUT);
+            bolts(cleat, struts * cleat.quantity(), strut);
+            bolts(cleat, (cleat.holes().size() - struts) * cleat.quantity(), plate + brace);
+        }
+    }
+
+    private boolean lugged() {
+        return !shed.parts(PartKind.BRACE_LUG).isEmpty();
+    }
+
+    private double deepest(PartKind kind) {
+        return shed.parts(kind).stream()
+                .mapToDouble(p -> p.solid().profile().depth())
+                .max()
+                .orElse(0);
+    }
+
+    /** Cleat, plate washer over its slot, and the mullion: a hollow one right through. */
+    private void mullions() {
+        Member upright = shed.definition().envelope().walls().mullions().member();
+        for (Part cleat : shed.parts(PartKind.MULLION_CLEAT)) {
+            double grip = cleat.solid().axisLength() + (isSlotted(cleat) ? WASHER : 0) + held(upright);
+            bolts(cleat, cleat.holes().size() * cleat.quantity(), grip);
+        }
+    }
+
+    private static double held(Member upright) {
+        if (upright.section() instanceof BeamSection beam) {
+            return beam.flangeThickness();
+        }
+        return upright.section() instanceof ColdFormedSection folded ? folded.thickness() : upright.depth();
+    }
+
+    private static boolean isSlotted(Part cleat) {
+        return cleat.holes().stream().anyMatch(Hole::isSlot);
+    }
+
+    /** One over every slot, past its ends by half a bolt. @source covers the slot: AS 4100 14.3.5 (from memory) */
+    private List<BillLine> washers() {
+        List<BillLine> lines = new ArrayList<>();
+        for (Part cleat : shed.parts(PartKind.MULLION_CLEAT)) {
+            for (Hole slot :
+                    cleat.holes().stream().filter(Hole::isSlot).limit(1).toList()) {
+                int net = cleat.holes().size() * cleat.quantity();
+                long length = Math.round(slot.length() + 2 * WASHER);
+                lines.add(BillLine.counted(
+                        BillGroup.FIXINGS,
+                        BillItem.of(
+                                "plate washer " + Math.round(WASHER) + "x40x" + length + ", hole "
+                                        + Math.round(slot.diameter()),
+                                "250 galvanised",
+                                List.of(cleat.mark()),
+                                "over the slot, hole in its middle"),
+                        net,
+                        net));
+            }
+        }
+        return lines;
+    }
+
+    private void bolts(Part plate, int count, double grip) {
+        double diameter = plate.holes().isEmpty() ? 16 : plate.holes().get(0).diameter() - CLEARANCE;
+        String grade = diameter == 16 ? FRAMES : "M" + Math.round(diameter) + " 8.8/S";
+        add(size(grade, diameter, grip), count, List.of(plate));
     }
 
     private static int holes(List<Part> plates) {
@@ -132,7 +211,10 @@ final class BoltOrder {
             if (bar.section() instanceof ColdFormedSection folded) {
                 return folded.thickness();
             }
-            return bar.section() instanceof BarSection flat ? flat.thickness() : 5;
+            // A bolt goes right through a hollow row.
+            return bar.section() instanceof BarSection flat
+                    ? flat.thickness()
+                    : bar.section().width();
         }
         return part.solid().axisLength();
     }

@@ -40,6 +40,7 @@ final class RoofWaterOrder {
         if (pipes(runs) > 0) {
             lines.addAll(downpipes(building.shed(), runs, water, marks));
         }
+        lines.addAll(spreaders(building.shed(), runs));
         return lines;
     }
 
@@ -82,6 +83,16 @@ final class RoofWaterOrder {
                         BillItem.of("gutter stop end", "to suit the gutter", marks, "two to a run, left and right"),
                         2 * runs.size(),
                         2 * runs.size()));
+    }
+
+    /** Pipes that end on a lean-to's roof spill on to its sheets. */
+    private static List<BillLine> spreaders(Shed shed, List<GutterRun> runs) {
+        List<GutterRun> above =
+                runs.stream().filter(r -> !r.ontoLeanTos(shed).isEmpty()).toList();
+        int pipes = above.stream().mapToInt(r -> r.ontoLeanTos(shed).size()).sum();
+        BillItem spreader = BillItem.of(
+                "downpipe spreader", "to suit the downpipe", marks(above), "one a pipe that ends on a lean-to's roof");
+        return pipes == 0 ? List.of() : List.of(BillLine.counted(GROUP, spreader, pipes, pipes));
     }
 
     private static List<BillLine> downpipes(Shed shed, List<GutterRun> runs, RoofWater water, List<String> marks) {

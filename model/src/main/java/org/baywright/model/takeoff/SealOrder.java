@@ -42,12 +42,12 @@ final class SealOrder {
         int joints = RoofWaterOrder.joints(cladding.gutters());
         int ends = joints + 2 * cladding.gutters().size();
         int rivets = cladding.flashings().stream()
-                        .mapToInt(f -> laps(f) * ((int) Math.ceil(f.girth() / RIVETS) + 1))
+                        .mapToInt(f -> new FlashingLengths(f).laps() * ((int) Math.ceil(f.girth() / RIVETS) + 1))
                         .sum()
                 + joints * ((int) Math.ceil(across / RIVETS) + 1);
         double beadM = BEADS
                 * (cladding.flashings().stream()
-                                .mapToDouble(f -> laps(f) * f.girth())
+                                .mapToDouble(f -> new FlashingLengths(f).laps() * f.girth())
                                 .sum()
                         + ends * across)
                 / 1000;
@@ -75,10 +75,6 @@ final class SealOrder {
         }
         lines.addAll(closures(cladding));
         return lines;
-    }
-
-    private static int laps(Flashing flashing) {
-        return flashing.pieces() - flashing.runs().size();
     }
 
     private static List<BillLine> closures(Cladding cladding) {

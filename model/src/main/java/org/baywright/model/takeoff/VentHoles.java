@@ -30,7 +30,7 @@ public record VentHoles(Part member, int closedEnds, double diagonal) {
         return shed.parts().stream()
                 .flatMap(part -> hollow(part).stream()
                         .map(section -> new VentHoles(
-                                part, closed(assemblies.of(part)), Math.hypot(section.depth(), section.width()))))
+                                part, closed(part, assemblies), Math.hypot(section.depth(), section.width()))))
                 .toList();
     }
 
@@ -40,9 +40,15 @@ public record VentHoles(Part member, int closedEnds, double diagonal) {
                 : Optional.empty();
     }
 
-    /** The most that any of the member's make-ups closes. */
-    private static int closed(List<Assembly> assemblies) {
-        return assemblies.stream().mapToInt(VentHoles::closed).max().orElse(0);
+    /** The most that any of the member's make-ups closes; a bracket is closed where it meets its member or plate. */
+    private static int closed(Part part, Assemblies assemblies) {
+        if (part.kind().isWeldedOn()) {
+            boolean hung = assemblies.holding(part).stream()
+                    .flatMap(a -> a.welded().stream())
+                    .anyMatch(w -> w.plate() == part && w.isHung());
+            return hung ? 2 : 1;
+        }
+        return assemblies.of(part).stream().mapToInt(VentHoles::closed).max().orElse(0);
     }
 
     private static int closed(Assembly assembly) {

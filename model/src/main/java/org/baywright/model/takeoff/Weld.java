@@ -11,8 +11,34 @@ import org.baywright.model.parts.PartKind;
  * @param count how many
  * @param length of each, mm
  * @param leg of the fillet, mm, or as the engineer says
+ * @param seam which edges, and whether on site
  */
-public record Weld(PartKind joint, String plate, String member, int count, double length, double leg) {
+public record Weld(PartKind joint, String plate, String member, int count, double length, double leg, Seam seam) {
+    /** Which edges are welded. */
+    public enum Seam {
+        CUT_END("all round the cut end"),
+        ROUND("all round"),
+        SIDES("both sides"),
+        SITE_ROUND("all round, on site"),
+        SITE_SIDES("both sides, on site");
+
+        private final String label;
+
+        Seam(String label) {
+            this.label = label;
+        }
+
+        /** In words. */
+        public String label() {
+            return label;
+        }
+
+        /** Whether it is made where the shed stands. */
+        public boolean isOnSite() {
+            return this == SITE_ROUND || this == SITE_SIDES;
+        }
+    }
+
     /** In place of a member's mark, where no member meets the plate. */
     public static final String NO_MEMBER = "no member";
 

@@ -6,17 +6,16 @@ import java.util.List;
 import java.util.Map;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
-import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
-import org.baywright.model.parts.Place;
 import org.baywright.model.parts.PlateRoom;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.parts.SiteJoints;
 
-/** Measures the welds of a shed: round the cut end that a plate closes, along both sides of a cleat. */
+/** Measures the welds of a shed: round the cut end that a plate closes, along both sides of a cleat, and those on site. */
 final class WeldFinder {
     private final Shed shed;
     private final Map<Weld, Integer> counts = new LinkedHashMap<>();
@@ -29,54 +28,75 @@ final class WeldFinder {
     List<Weld> welds() {
         Assemblies assemblies = Assemblies.of(shed);
         for (Part part : shed.parts()) {
-            if (part.kind().isMember()) {
-                assemblies.of(part).forEach(this::plates);
-            } else {
+            if (part.kind().isWeldedOn()) {
                 loose(part, assemblies.loose(part));
+            } else {
+                assemblies.of(part).forEach(this::shop);
             }
         }
-        shed.parts(PartKind.LIFTING_BRACKET).forEach(this::bracket);
+        SiteJoints.of(shed).forEach(this::site);
         return counts.entrySet().stream()
                 .map(e -> counted(e.getKey(), e.getValue()))
-                .sorted(Comparator.comparing(Weld::joint)
+                .sorted(Comparator.comparing((Weld w) -> w.joint().group() == PartKind.Group.LIFTING)
+                        .thenComparing(Weld::joint)
+                        .thenComparing(Weld::seam)
                         .thenComparing(Comparator.comparingDouble(Weld::length).reversed()))
                 .toList();
     }
 
     private static Weld counted(Weld one, int count) {
-        return new Weld(one.joint(), one.plate(), one.member(), count, one.length(), one.leg());
+        return new Weld(one.joint(), one.plate(), one.member(), count, one.length(), one.leg(), one.seam());
     }
 
-    private void plates(Assembly assembly) {
-        for (Attached plate : assembly.welded()) {
-            double length = plate.isOnAnEnd() ? round(assembly.member(), plate) : sides(plate.plate());
-            add(plate.plate(), assembly.member().mark(), assembly.quantity(), length, plate.weldLeg());
+    private void add(Part piece, String to, int count, double length, double leg, Weld.Seam seam) {
+        counts.merge(new Weld(piece.kind(), piece.mark(), to, 1, length, leg, seam), count, Integer::sum);
+    }
+
+    private void shop(Assembly assembly) {
+        for (Attached piece : assembly.welded()) {
+            if (piece.isOnABracket()) {
+                onBracket(assembly, piece);
+            } else {
+                add(
+                        piece.plate(),
+                        assembly.member().mark(),
+                        assembly.quantity(),
+                        length(assembly.member(), piece),
+                        piece.weldLeg(),
+                        piece.isOnAnEnd()
+                                ? Weld.Seam.CUT_END
+                                : piece.isWeldedRound() ? Weld.Seam.ROUND : Weld.Seam.SIDES);
+            }
         }
     }
 
-    private void add(Part plate, String member, int count, double length, double leg) {
-        counts.merge(new Weld(plate.kind(), plate.mark(), member, 1, length, leg), count, Integer::sum);
+    private static double length(Part member, Attached piece) {
+        if (piece.plate().kind() == PartKind.LIFTING_BRACKET) {
+            return bracketRound(piece);
+        }
+        return piece.isOnAnEnd() ? round(member, piece) : sides(piece.plate());
     }
 
     private static double round(Part member, Attached plate) {
         boolean first = plate.middle().x() < member.solid().axisLength() / 2;
-        return first ? startRound(member.solid()) : endRound(member.solid());
+        return first ? member.solid().startRound() : member.solid().endRound();
     }
 
-    private static double startRound(Solid solid) {
-        return round(solid.startRing(solid.profile().outline()));
+    /** A bracket lies on a column with its first end, and hangs from a rafter by its last. */
+    private static double bracketRound(Attached bracket) {
+        Solid solid = bracket.plate().solid();
+        return bracket.isHung() ? solid.endRound() : solid.startRound();
     }
 
-    private static double endRound(Solid solid) {
-        return round(solid.endRing(solid.profile().outline()));
-    }
-
-    private static double round(List<Vec3> ring) {
-        double sum = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            sum += ring.get(i).distance(ring.get((i + 1) % ring.size()));
-        }
-        return sum;
+    /** The plate of a lifting beam: round the end of the bracket that hangs on it, or along the bracket that it lies on. */
+    private void onBracket(Assembly assembly, Attached plate) {
+        Part bracket = assembly.bracketUnder(plate).plate();
+        boolean round = plate.isWeldedRound();
+        double length = round
+                ? bracket.solid().startRound()
+                : 2 * plate.plate().solid().profile().depth();
+        Weld.Seam seam = round ? Weld.Seam.ROUND : Weld.Seam.SIDES;
+        add(plate.plate(), bracket.mark(), assembly.quantity(), length, plate.weldLeg(), seam);
     }
 
     /** A cleat is welded along both faces of its shorter side. */
@@ -88,28 +108,12 @@ final class WeldFinder {
     /** What touches no member that carries such plates is counted as a cleat on whatever the engineer shows. */
     private void loose(Part plate, int count) {
         if (count > 0) {
-            add(plate, Weld.NO_MEMBER, count, sides(plate), 5);
+            add(plate, Weld.NO_MEMBER, count, sides(plate), 5, Weld.Seam.SIDES);
         }
     }
 
-    /** A bracket on a column is welded at its root, one that hangs from a rafter at both ends. */
-    private void bracket(Part bracket) {
-        for (Place place : bracket.places()) {
-            boolean hung = place.placement().along().z() > 0.5;
-            double root = startRound(bracket.solid());
-            double length = hung ? root + endRound(bracket.solid()) : root;
-            add(bracket, carrier(place, hung ? PartKind.RAFTER : PartKind.COLUMN), 1, length, PlateRoom.WELD_LEG);
-        }
-    }
-
-    /** The member of a kind on the bracket's side of its frame; a skillion's one rafter lies over both. */
-    private String carrier(Place bracket, PartKind kind) {
-        Comparator<Part> nearer = Comparator.comparingInt(p ->
-                p.places().stream().anyMatch(q -> q.frame() == bracket.frame() && q.side() == bracket.side()) ? 0 : 1);
-        return shed.parts(kind).stream()
-                .filter(p -> p.places().stream().anyMatch(q -> q.frame() == bracket.frame()))
-                .min(nearer)
-                .map(Part::mark)
-                .orElse(Weld.NO_MEMBER);
+    private void site(SiteJoints.Joint joint) {
+        Weld.Seam seam = joint.allRound() ? Weld.Seam.SITE_ROUND : Weld.Seam.SITE_SIDES;
+        add(joint.piece(), joint.to().mark(), 1, joint.length(), PlateRoom.WELD_LEG, seam);
     }
 }

@@ -4,9 +4,8 @@ import java.util.List;
 import org.baywright.model.parts.Shed;
 
 /**
- * Fillet welds of the shed: 6 mm all round the member on each of its end plates and
- * round the brackets of a lifting beam, 5 mm on both sides of each cleat, or
- * as engineer. Common practice, no source.
+ * Fillet welds of the shed: 6 mm all round the member on each of its end plates and round the brackets of a lifting
+ * beam, along its plates and on site, 5 mm on both sides of each cleat, or as engineer. Common practice, no source.
  *
  * @param list those that are alike together, joint by joint
  */

@@ -125,6 +125,38 @@ class CutterTest {
     }
 
     @Test
+    void yardBarsAreNotBoughtAndThoseLeftAreTold() {
+        Stock yard = Stock.offcut(2400, 3);
+        Stock scrap = Stock.offcut(500, 2);
+        CuttingPlan plan = Cutter.plan(job(new int[][] {{2000, 5}}, Saw.NONE, Stock.length(8000), yard, scrap), AMPLE);
+        assertEquals(1, plan.barsToBuy());
+        assertEquals(
+                Map.of(scrap, 2),
+                plan.unusedYard().entrySet().stream()
+                        .filter(e -> e.getKey().equals(scrap))
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+        int used = plan.barCount() - 1;
+        assertEquals(3 - used, plan.unusedYard().getOrDefault(yard, 0));
+    }
+
+    @Test
+    void planOfTooManyLengthsSaysSoRatherThanBlameTheTime() {
+        List<Piece> pieces = IntStream.range(0, 1600)
+                .mapToObj(k -> Piece.square(1500 + 1.7 * k, 1))
+                .toList();
+        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(8000)), Saw.NONE), 0.5);
+        assertEquals(plan.proven() ? Verdict.PROVEN : Verdict.TOO_MANY_LENGTHS, plan.verdict());
+    }
+
+    @Test
+    void pieceTooLongIsToldWithItsLine() {
+        PieceList list = PieceList.read("list.csv", "length_mm,quantity,section\n100,2,A\n\n9000,1,B\n");
+        List<Problem> problems = SectionPlan.problems("list.csv", list, List.of(Stock.length(8000)), Saw.USUAL);
+        assertEquals(1, problems.size());
+        assertEquals(4, problems.get(0).where().line());
+    }
+
+    @Test
     void limitedStockIsNotOverdrawn() {
         CuttingJob job =
                 job(new int[][] {{3000, 6}}, Saw.NONE, Stock.length(6000).limitedTo(2), Stock.length(9000));

@@ -89,7 +89,6 @@ class DefinitionReaderTest {
                 """;
         assertEquals(
                 List.of(
-                        "1:1 missing-key",
                         "1:7 not-a-number",
                         "2:7 not-whole",
                         "3:20 out-of-range",
@@ -210,6 +209,44 @@ class DefinitionReaderTest {
         assertEquals("syntax", p.code());
         assertEquals(line, p.where().line(), p.toString());
         assertTrue(p.message().contains(word), p.message());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bays: 3\\nspan 12000\\nroofPitch: 10 | 2 | write span: 12000",
+                "span 12000\\nbays: 3 | 1 | write span: 12000",
+                "bays: 3\\nroofPitch 10 # steep | 2 | write roofPitch: 10",
+                "span:12000\\nbays: 3 | 1 | write span: 12000",
+                "bays: 3\\nleanTos:\\n  - side: left\\n    width 3000\\n    pitch: 4 | 4 | write width: 3000",
+                "bays: 3\\nleanTos\\n  - side: left | 2 | write leanTos:",
+                "span 12000 | 1 | write span: 12000",
+                "bays: 3\\nsapn 12000\\nroofPitch: 10 | 2 | write sapn: 12000"
+            })
+    void aKeyWithoutItsColonIsToldOnItsOwnLine(String text, int line, String remedy) {
+        Problem p = only(text.replace("\\n", "\n"));
+        assertEquals("syntax", p.code());
+        assertEquals(line, p.where().line(), p.toString());
+        assertEquals(remedy, p.remedy());
+    }
+
+    @Test
+    void everyLineWithoutItsColonIsTold() {
+        assertEquals(List.of("1:1 syntax", "3:1 syntax"), told("span=12000\nbays: 3\nbaySpacing 6000\nroofPitch: 10"));
+        assertEquals(List.of("1:1 syntax", "2:1 syntax"), told("span 12000\nbays 3"));
+    }
+
+    @Test
+    void aMisspeltKeyIsOneErrorAndNotMissingToo() {
+        assertEquals(List.of("4:1 unknown-key"), told(FIVE.replace("eaveHeight", "eaveHieght")));
+        assertEquals("did you mean bays?", only(FIVE.replace("bays:", "bay:")).remedy());
+        assertEquals(
+                "did you mean bracing or baySpacing?",
+                only(FIVE.replace("baySpacing:", "spacing:")).remedy());
+        assertEquals(
+                "did you mean type?",
+                only(FIVE + "openings: [{typ: door, wall: front}]").remedy());
     }
 
     @Test

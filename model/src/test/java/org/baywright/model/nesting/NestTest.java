@@ -140,4 +140,23 @@ class NestTest {
         assertTrue(cuts.bars().stream().anyMatch(b -> b.stock().isOffcut()));
         assertTrue(cuts.proven());
     }
+
+    /** The middle fits in the shorter length but the tip, 10 + 1025, does not. */
+    @Test
+    void aLengthThatTakesTheMiddleButNotTheTipIsNoBound() {
+        List<Need> one = List.of(new Need(blank("C", 1000, 0, 0.5, ANY), 1));
+        SectionCuts cuts = cuts(one, Stock.length(1030), Stock.length(1500));
+        assertEquals(1500, cuts.purchasedMm(), 1e-9);
+        assertEquals(1500, cuts.boundMm(), 1e-9);
+        assertTrue(cuts.proven());
+    }
+
+    /** Three of them end in a tip, two or four in pairs: 3 in 3020 would need 3041.7, so twelve take pairs or fours. */
+    @Test
+    void anOddPieceLosesItsWedgeInTheBoundToo() {
+        List<Need> twelve = List.of(new Need(blank("C", 1000, 0, 0.5, ANY), 12));
+        SectionCuts cuts = cuts(twelve, Stock.length(3025), Stock.length(4300));
+        assertEquals(3 * 4300, cuts.purchasedMm(), 1e-9);
+        assertTrue(cuts.proven());
+    }
 }

@@ -1,11 +1,14 @@
 package org.baywright.model.nesting;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,6 +17,7 @@ import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.definition.Seeds;
 
 /** Pieces of every shape in one section, more mixed than a shed ever has them. */
 class RandomSectionsPropertyTest {
@@ -24,6 +28,23 @@ class RandomSectionsPropertyTest {
         Section section = Catalogue.shipped().section("RHS 200x100x5").orElseThrow();
         List<Stock> stocks = List.of(Stock.offcut(2500, 2), Stock.length(4000), Stock.length(6500));
         BarChecks.areRight(SectionCuts.of(section, needs, stocks, saw, 0.3));
+    }
+
+    /** Every way of sharing up to five pieces among bars, in every order and every turn. */
+    @Property(tries = 150, seed = Seeds.SHEDS)
+    void noWayAtAllCostsLessThanTheBound(@ForAll("needs") List<Need> needs, @ForAll("saws") Saw saw) {
+        Section section = Catalogue.shipped().section("RHS 200x100x5").orElseThrow();
+        List<Stock> stocks = List.of(Stock.length(5100), Stock.length(7150));
+        List<Need> few = needs.stream()
+                .limit(3)
+                .map(n -> new Need(n.blank(), Math.min(n.quantity(), 2)))
+                .filter(n -> n.blank().tipMm() < 7100)
+                .toList();
+        Assume.that(!few.isEmpty());
+        SectionCuts cuts = SectionCuts.of(section, few, stocks, saw, 1);
+        double least = new EveryWay(stocks, saw).leastCost(few);
+        assertTrue(cuts.boundCost() <= least + 1e-6, "bound " + cuts.boundCost() + " over " + least);
+        assertTrue(cuts.cost() >= least - 1e-6, "cost " + cuts.cost() + " under " + least);
     }
 
     @Provide

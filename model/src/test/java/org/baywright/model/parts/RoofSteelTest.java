@@ -61,18 +61,21 @@ class RoofSteelTest {
     void braceOfTheFirstBay() {
         Shed shed = shed("bays: 3\nbaySpacing: 6000", "Z150-15", RODS);
         double cosine = Math.cos(Math.toRadians(10));
-        double room = 250 + 2 * 30 * Math.tan(Math.toRadians(10));
+        double room = 250 + 2 * (16 + 8 + 10) * Math.tan(Math.toRadians(10));
         double run = 6000 - 12 - 2 * room * cosine;
-        // UB 200: 133 wide, so a rod is stopped 66.5 + 8·sin + 10 from the middle, along the building.
+        // UB 200: 133 wide, so a lug of 50 is stopped 66.5 + 25·sin + 10 from the middle, along the building.
         double along = 6000 - 100.0 / 2;
         double node = Math.hypot(along, run / cosine);
-        double stop = (66.5 + 8 * run / cosine / node + 10) / (along / node);
-        Part brace = shed.parts(PartKind.BRACE).stream()
+        double stop = (66.5 + 25 * run / cosine / node + 10) / (along / node);
+        double[] rods = shed.parts(PartKind.BRACE).stream()
                 .filter(p -> Math.abs(p.places().get(0).placement().along().x()) > 1e-6)
-                .findFirst()
-                .orElseThrow();
-        assertEquals(4, onRoof(shed, PartKind.BRACE), "a pair on either slope");
-        assertEquals(node - 2 * stop, brace.stockLength(), 0.1);
+                .mapToDouble(Part::stockLength)
+                .toArray();
+        assertEquals(2, rods.length, "a longer and a shorter rod");
+        assertEquals(8, onRoof(shed, PartKind.BRACE), "a pair of two rods each on either slope");
+        assertEquals(8, onRoof(shed, PartKind.BRACE_LUG));
+        // A lug holds its bolt 25 from its end and the rod 35 further; 4 d lie between the rods.
+        assertEquals(node - 2 * stop, rods[0] + rods[1] + 4 * 16 + 2 * (25 + 35), 0.2);
         assertEquals(4, shed.count(PartKind.STRUT));
         assertEquals(8, onRoof(shed, PartKind.BRACE_CLEAT));
     }
@@ -83,7 +86,7 @@ class RoofSteelTest {
         Definition wide = Definitions.of(
                 "span: 30000\nbays: 2\nbaySpacing: 5000\neaveHeight: 4200\nroofPitch: 10\nenvelope: full\n");
         Shed shed = Shed.of(RoofSheds.with(wide, RoofSheds.purlins("Z200-19"), RODS, false));
-        assertEquals(2 * 3 * 2, onRoof(shed, PartKind.BRACE));
+        assertEquals(2 * 3 * 2 * 2, onRoof(shed, PartKind.BRACE));
         assertEquals(2 * 4, shed.count(PartKind.STRUT));
     }
 
@@ -93,7 +96,7 @@ class RoofSteelTest {
         Definition over = twelve("bays: 2\nbaySpacing: 4000" + lean.formatted(1));
         Definition beside = twelve("bays: 2\nbaySpacing: 4000" + lean.formatted(2));
         long alone = onRoof(Shed.of(twelve("bays: 2\nbaySpacing: 4000")), PartKind.BRACE);
-        assertEquals(alone + 2, onRoof(Shed.of(over), PartKind.BRACE));
+        assertEquals(alone + 4, onRoof(Shed.of(over), PartKind.BRACE));
         assertEquals(alone, onRoof(Shed.of(beside), PartKind.BRACE));
     }
 

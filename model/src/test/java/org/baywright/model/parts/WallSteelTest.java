@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.geometry.Clearance;
 import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Vec3;
 import org.junit.jupiter.api.Test;
@@ -109,5 +110,35 @@ class WallSteelTest {
         assertEquals(
                 4000, faces.stream().filter(x -> x > 3500).min(Double::compare).orElseThrow(), 1e-6);
         assertEquals(3000 - 64, faces.stream().min(Double::compare).orElseThrow(), 1e-6);
+    }
+
+    /** Columns 252 deep have 100 behind girts of 152: an angle of 65 and its cleats of 8 go there, on the columns. */
+    @Test
+    void bracesBehindFlushGirtsHaveCleatsOnTheColumns() {
+        Shed shed = Shed.of(Definitions.of("span: 14000\nbays: 3\nbaySpacing: 5500\neaveHeight: 4800\nroofPitch: 8\n"
+                + "column: 250UB31.4\nrafter: 310UB40.4\nkneeJoint: butted\nenvelope: full\n"
+                + "girts: {section: C150-15, place: flush}\nbracing: {section: EA 65x65x5}\n"));
+        Assemblies assemblies = Assemblies.of(shed);
+        long onWalls = shed.parts(PartKind.BRACE_CLEAT).stream()
+                .filter(p -> Math.abs(p.places().get(0).placement().along().z()) < 0.1)
+                .peek(p -> assertEquals(0, assemblies.loose(p), p.mark()))
+                .count();
+        assertTrue(onWalls > 0, "braces in the walls");
+    }
+
+    /** The cleat of a beam's narrow flange is wider than it, and stays under a steep rafter all the same. */
+    @Test
+    void cleatsWiderThanTheirMullionStayUnderTheRafter() {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 1\nbaySpacing: 5500\neaveHeight: 4200\nroofPitch: 22\n"
+                + "column: 250UB31.4\nrafter: 310UB40.4\nenvelope: full\nmullions: {section: 150UB18.0}\n"));
+        Stream<Convex> cleats = shed.parts(PartKind.MULLION_CLEAT).stream().flatMap(WallSteelTest::convexes);
+        List<Convex> rafters = shed.parts(PartKind.RAFTER).stream()
+                .flatMap(WallSteelTest::convexes)
+                .toList();
+        cleats.forEach(c -> rafters.forEach(r -> assertTrue(Clearance.overlap(c, r) < 0.1, "a cleat in a rafter")));
+    }
+
+    private static Stream<Convex> convexes(Part part) {
+        return part.places().stream().flatMap(p -> Convex.of(part.solid(), p.placement()).stream());
     }
 }

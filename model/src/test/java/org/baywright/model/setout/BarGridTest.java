@@ -142,6 +142,19 @@ class BarGridTest {
         assertTrue(shift.clear());
     }
 
+    /** Bars along the building are so close that every hole meets one; those across it at 0 step aside by 25. */
+    @Test
+    void whatOneWayCanClearIsGivenAndWhatStaysHitIsCounted() {
+        BarGrid grid =
+                new BarGrid(new SlabBars(12, new SlabBars.Row(200, 0), new SlabBars.Row(25, 0), 40, 10), 18, 125);
+        List<Vec2> holes = List.of(new Vec2(0, 0), new Vec2(300, 400), new Vec2(12, 100));
+        assertEquals(Optional.empty(), grid.shift(holes));
+        OneWayShift shift = grid.oneWay(holes).orElseThrow();
+        assertTrue(shift.along() && shift.clear());
+        assertEquals(25, Math.abs(shift.shift()), 1e-9);
+        assertEquals(3, shift.stillHit());
+    }
+
     @Test
     void holesThatEndAboveTheBarsAreClear() {
         assertEquals(Meeting.CLEAR, usual(0, 10, 40).meeting(new Vec2(0, 0)));

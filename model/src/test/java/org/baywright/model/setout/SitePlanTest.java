@@ -101,15 +101,22 @@ class SitePlanTest {
         assertEquals(2e8 + 4e7, plan.areas().building(), 1);
     }
 
-    /** A full shed is measured over girts and sheets: 100 mm channel and the depth of the first sheet. */
+    /** A full shed is measured over girts and sheets, 100 mm channel and the first sheet's depth, and over its gutters. */
     @Test
-    void fullShedIsMeasuredOverItsSheets() {
+    void fullShedIsMeasuredOverItsSheetsAndGutters() {
         Definition definition = Definitions.of(SHED + "envelope: full\n");
         SitePlan plan = SitePlan.of(definition, SetOut.of(definition), site(LAND, 30_000, 15_000, 0));
         double sheet = definition.envelope().sheeting().walls().profile().depth();
         double girt = definition.envelope().walls().girts().member().depth();
         assertTrue(girt > 90 && sheet > 10);
         assertEquals(15_000 - girt - sheet, setback(plan, 1), 1e-6);
+        double gutter = definition.envelope().roofWater().gutter().width();
+        assertEquals(30_000 - girt - sheet - gutter, setback(plan, 4), 1e-6);
+        assertTrue(plan.isInside());
+        Site tight = site(LAND, 200, 15_000, 0);
+        SitePlan over = SitePlan.of(definition, SetOut.of(definition), tight);
+        assertEquals(4, over.overhang().orElseThrow().number());
+        assertTrue(over.wallsOver().isEmpty());
     }
 
     /** An L: the leg behind the inner corner is not faced, and the inner corner is told once. */

@@ -127,7 +127,7 @@ class ConsumablesTest {
     /** A metre of 6 mm by stick takes about 0.27 kg, and 15 % more for tacks: published consumption rules. */
     @Test
     void electrodesForAMetre() {
-        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6);
+        Weld metre = new Weld(PartKind.BASE_PLATE, "BP1", "C1", 2, 500, 6, Weld.Seam.CUT_END);
         assertEquals(0.27 * 1.15, new Welds(List.of(metre)).electrodeKg(), 0.002);
     }
 
@@ -212,6 +212,24 @@ class ConsumablesTest {
         assertEquals("bolt M16x50 8.8/S", bolts.get(0).item().description());
         assertEquals(16, bolts.get(0).net());
         assertEquals(25, bolts.get(0).order());
+    }
+
+    /**
+     * Two slopes with one pair of rods each, two struts each, and a wall pair on either side, by hand. M16: 0.2 d washer,
+     * 0.9 d nut and two threads are 22.2. Cleat 8 and lug 8: 38.2, so 40. Cleat and strut 58: 80.2, so 85. Cleat, plate
+     * washer 8 and mullion 100: 138.2, so 140.
+     */
+    @Test
+    void boltsOfBracesStrutsAndMullions() {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 1\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n"
+                + "envelope: full\nbracing: {section: ROD 16}\nmullions: {section: SHS 100x100x4}\n"));
+        List<BillLine> bolts = BoltOrder.lines(shed);
+        assertEquals(2 * 4 + 2 * 4, line(bolts, "bolt M16x40 8.8/S").net(), "a bolt at each end of each brace");
+        assertEquals(4 * 2, line(bolts, "bolt M16x85 8.8/S").net(), "two to a strut");
+        int mullions = shed.count(PartKind.MULLION_CLEAT);
+        assertEquals(2 * mullions, line(bolts, "bolt M16x140 8.8/S").net());
+        assertEquals(2 * mullions, line(bolts, "plate washer 8x40x84, hole 18").net());
+        assertEquals(8, line(TurnbuckleOrder.lines(shed), "turnbuckle M16").net(), "one to a brace");
     }
 
     /** Eight plates 240 square bedded 20 deep are 9.2 L, 11.1 with losses: two bags of 10 L. 32 anchors, 36 packs. */

@@ -66,7 +66,8 @@ class TakeoffPropertyTest {
                             / 2000
                     : (part.solid().profile().depth() * part.solid().profile().width()
                                     - part.holes().stream()
-                                            .mapToDouble(h -> Math.PI * h.diameter() * h.diameter() / 4)
+                                            .mapToDouble(h -> Math.PI * h.diameter() * h.diameter() / 4
+                                                    + h.diameter() * (h.length() - h.diameter()))
                                             .sum())
                             * part.solid().axisLength()
                             * Section.DENSITY_KG_PER_M3

@@ -3,10 +3,8 @@ package org.baywright.render.dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
@@ -251,29 +249,17 @@ public final class Annotations {
         return note(target, words.toArray(String[]::new));
     }
 
+    /** As {@code 4 holes ⌀22}, or {@code 2 slots 18 x 68} by width and length. */
+    public static String holeWords(int count, Hole hole) {
+        return hole.isSlot()
+                ? count + (count == 1 ? " slot " : " slots ") + Figure.length(hole.diameter()) + " x "
+                        + Figure.length(hole.length())
+                : holeWords(count, hole.diameter());
+    }
+
     /** As {@code 4 holes ⌀22}. */
     public static String holeWords(int count, double diameter) {
         return count + (count == 1 ? " hole " : " holes ") + "⌀" + Figure.length(diameter);
-    }
-
-    /** The same of all holes of a plate, each size by itself, as {@code 2 slots 18 x 68}. */
-    public static String holeWords(List<Hole> holes) {
-        return holes.stream()
-                .collect(Collectors.groupingBy(
-                        h -> List.of(h.diameter(), h.slide()), LinkedHashMap::new, Collectors.toList()))
-                .values()
-                .stream()
-                .map(Annotations::alike)
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String alike(List<Hole> holes) {
-        Hole one = holes.get(0);
-        int count = holes.size();
-        return one.isSlot()
-                ? count + (count == 1 ? " slot " : " slots ") + Figure.length(one.diameter()) + " x "
-                        + Figure.length(one.length())
-                : holeWords(count, one.diameter());
     }
 
     /** A label with wishes of its own; its target is in paper mm. */

@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.baywright.model.cutting.Bar;
-import org.baywright.model.cutting.Cut;
 import org.baywright.model.cutting.Layout;
 import org.baywright.model.cutting.SectionPlan;
 import org.baywright.model.nesting.Laid;
@@ -16,10 +15,7 @@ import org.baywright.model.nesting.ShedCutting;
 
 /** {@code cutting-plan.csv}: one row a piece, bar by bar, and one for what is left of each bar. */
 public final class CuttingTable {
-    private static final List<String> HEADER =
-            List.of("section", "bar", "layout", "stock_mm", "in_yard", "piece", "mark", "length_mm", "saw_angle_deg");
-
-    private static final List<String> SHED_HEADER = List.of(
+    private static final List<String> HEADER = List.of(
             "section",
             "bar",
             "layout",
@@ -48,19 +44,14 @@ public final class CuttingTable {
             int layout = 0;
             for (LaidBar bar : cuts.bars()) {
                 layout++;
-                String source = bar.stock().isOffcut() ? "yard" : cuts.isSpecial(bar) ? "to length" : "stock";
+                String source = cuts.isSpecial(bar) ? "to length" : source(bar);
                 for (int n = 0; n < bar.times(); n++) {
-                    List<Cell> start = List.of(
-                            Cell.of(cuts.section().designation()),
-                            Cell.of(++number),
-                            Cell.of(layout),
-                            Cell.of(bar.stock().lengthMm(), 1),
-                            Cell.of(source));
+                    List<Cell> start = start(cuts.section().designation(), ++number, layout, bar, source);
                     rows(start, bar, rows);
                 }
             }
         }
-        CsvWriter.write(SHED_HEADER, rows, out);
+        CsvWriter.write(HEADER, rows, out);
     }
 
     private static void rows(List<Cell> start, LaidBar bar, List<List<Cell>> rows) {
@@ -91,7 +82,7 @@ public final class CuttingTable {
                 Cell.of(bar.offcutMm(), 1),
                 Cell.of(end - bar.offcutMm(), 1),
                 Cell.of(end, 1)));
-        row.addAll(Collections.nCopies(SHED_HEADER.size() - row.size(), Cell.of("")));
+        row.addAll(Collections.nCopies(HEADER.size() - row.size(), Cell.of("")));
         rows.add(row);
     }
 
@@ -99,7 +90,7 @@ public final class CuttingTable {
         return lean == 0 ? "" : lean > 0 ? "top" : "bottom";
     }
 
-    /** Writes the plans of all sections. */
+    /** Writes the plans of all sections of a list, in the same columns. */
     public static void write(List<SectionPlan> plans, Appendable out) throws IOException {
         List<List<Cell>> rows = new ArrayList<>();
         for (SectionPlan plan : plans) {
@@ -111,37 +102,23 @@ public final class CuttingTable {
                     layout++;
                     last = Optional.of(bar.layout());
                 }
-                rows(new OnSaw(plan.section(), bar, ++number, layout), rows);
+                LaidBar laid = LaidBar.of(bar);
+                rows(start(plan.section(), ++number, layout, laid, source(laid)), laid, rows);
             }
         }
         CsvWriter.write(HEADER, rows, out);
     }
 
-    /** A bar, numbered in its section. */
-    private record OnSaw(String section, Bar bar, int number, int layout) {}
-
-    private static void rows(OnSaw on, List<List<Cell>> rows) {
-        int piece = 0;
-        for (Cut cut : on.bar.layout().cuts()) {
-            for (int i = 0; i < cut.count(); i++) {
-                String mark = on.bar.marks().get(piece);
-                rows.add(row(
-                        on, Cell.of(++piece), mark, cut.lengthMm(), cut.mitre().angleDeg()));
-            }
-        }
-        rows.add(row(on, Cell.of("off-cut"), "", on.bar.layout().offcutMm(), 0));
+    private static String source(LaidBar bar) {
+        return bar.stock().isOffcut() ? "yard" : "stock";
     }
 
-    private static List<Cell> row(OnSaw on, Cell piece, String mark, double lengthMm, double angleDeg) {
+    private static List<Cell> start(String section, int number, int layout, LaidBar bar, String source) {
         return List.of(
-                Cell.of(on.section),
-                Cell.of(on.number),
-                Cell.of(on.layout),
-                Cell.of(on.bar.layout().stock().lengthMm(), 1),
-                Cell.of(on.bar.layout().stock().isOffcut() ? "yes" : "no"),
-                piece,
-                Cell.of(mark),
-                Cell.of(lengthMm, 1),
-                Cell.of(angleDeg, 1));
+                Cell.of(section),
+                Cell.of(number),
+                Cell.of(layout),
+                Cell.of(bar.stock().lengthMm(), 1),
+                Cell.of(source));
     }
 }

@@ -12,7 +12,8 @@ import org.baywright.model.parts.Part;
  * plate's middle at zero. Depth runs right and width up, seen on the face that the plate's thickness grows to.
  *
  * <p>@source DXF reference for release 12, ASCII form (group codes from memory): HEADER, TABLES with its line type and
- * layers, ENTITIES with POLYLINE, VERTEX, SEQEND and CIRCLE. The release has no unit of its own, so a comment (999) says
+ * layers, ENTITIES with POLYLINE, VERTEX, SEQEND and CIRCLE. A slot is a closed POLYLINE whose ends are half circles: a
+ * vertex's bulge (42) is the tangent of a quarter of the arc to the next one, 1 for a half circle. The release has no unit of its own, so a comment (999) says
  * it.
  */
 public final class DxfWriter {
@@ -49,11 +50,7 @@ public final class DxfWriter {
         start("ENTITIES");
         outline(plate.solid().profile().outline());
         for (Hole hole : plate.holes()) {
-            if (hole.isSlot()) {
-                slot(hole);
-            } else {
-                circle(hole);
-            }
+            hole(hole);
         }
         group(0, "ENDSEC");
         group(0, "EOF");
@@ -108,27 +105,14 @@ public final class DxfWriter {
     }
 
     private void outline(List<Vec2> ring) throws IOException {
-        open(OUTLINE);
+        begin(OUTLINE);
         for (Vec2 corner : ring) {
-            vertex(OUTLINE, corner, 0);
+            vertex(OUTLINE, corner);
         }
-        close(OUTLINE);
+        end(OUTLINE);
     }
 
-    /** A closed outline of two straight sides and two round ends, which are bulges of a half circle. */
-    private void slot(Hole hole) throws IOException {
-        Vec2 side = new Vec2(0, hole.diameter() / 2);
-        Vec2 low = hole.ends().get(0);
-        Vec2 high = hole.ends().get(1);
-        open(HOLES);
-        vertex(HOLES, low.minus(side), 0);
-        vertex(HOLES, high.minus(side), 1);
-        vertex(HOLES, high.plus(side), 0);
-        vertex(HOLES, low.plus(side), 1);
-        close(HOLES);
-    }
-
-    private void open(String layer) throws IOException {
+    private void begin(String layer) throws IOException {
         group(0, "POLYLINE");
         group(8, layer);
         group(66, "1");
@@ -136,19 +120,38 @@ public final class DxfWriter {
         group(70, "1");
     }
 
-    /** A corner, with the bulge of the side that leaves it: 0 straight, 1 a half circle anticlockwise. */
-    private void vertex(String layer, Vec2 at, double bulge) throws IOException {
+    private void vertex(String layer, Vec2 at) throws IOException {
         group(0, "VERTEX");
         group(8, layer);
         point(at);
-        if (bulge != 0) {
-            group(42, Numbers.plain(bulge));
+    }
+
+    private void end(String layer) throws IOException {
+        group(0, "SEQEND");
+        group(8, layer);
+    }
+
+    private void hole(Hole hole) throws IOException {
+        if (hole.isSlot()) {
+            slot(hole);
+        } else {
+            circle(hole);
         }
     }
 
-    private void close(String layer) throws IOException {
-        group(0, "SEQEND");
-        group(8, layer);
+    /** Counterclockwise: one side, half round the far end, the other side, half round the near end. */
+    private void slot(Hole hole) throws IOException {
+        Vec2 left = hole.run().unit().left().times(hole.diameter() / 2);
+        Vec2 near = hole.ends().get(0);
+        Vec2 far = hole.ends().get(1);
+        begin(HOLES);
+        vertex(HOLES, near.minus(left));
+        vertex(HOLES, far.minus(left));
+        group(42, "1");
+        vertex(HOLES, far.plus(left));
+        vertex(HOLES, near.plus(left));
+        group(42, "1");
+        end(HOLES);
     }
 
     private void circle(Hole hole) throws IOException {

@@ -118,7 +118,7 @@ final class AssemblyBlock {
         double half = assembly.member().solid().profile().depth() / 2;
         return plate -> {
             Vec3 middle = plate.middle();
-            double y = Math.max(-half, Math.min(half, middle.y()));
+            double y = plate.isOnABracket() ? middle.y() : Math.max(-half, Math.min(half, middle.y()));
             return view.up(PieceView.SIDE, y, top);
         };
     }
@@ -126,7 +126,9 @@ final class AssemblyBlock {
     private List<Station> stations() {
         Map<String, Integer> counts = new LinkedHashMap<>();
         Map<String, Double> places = new LinkedHashMap<>();
-        for (Attached plate : assembly.welded()) {
+        List<Attached> measured =
+                assembly.welded().stream().filter(p -> !p.isOnABracket()).toList();
+        for (Attached plate : measured) {
             String words = figure(plate.nearStation()) + " " + plate.plate().mark();
             counts.merge(words, 1, Integer::sum);
             places.putIfAbsent(words, plate.nearStation());
@@ -168,8 +170,12 @@ final class AssemblyBlock {
     private List<Row> rows() {
         Map<List<String>, List<Double>> alike = new LinkedHashMap<>();
         for (Attached plate : assembly.welded()) {
-            List<String> key = List.of(plate.plate().mark(), AttachedWords.of(assembly.member(), plate));
-            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(plate.nearStation());
+            boolean onBracket = plate.isOnABracket();
+            String where =
+                    onBracket ? AttachedWords.onBracket(assembly, plate) : AttachedWords.of(assembly.member(), plate);
+            Attached figured = onBracket ? assembly.bracketUnder(plate) : plate;
+            alike.computeIfAbsent(List.of(plate.plate().mark(), where), k -> new ArrayList<>())
+                    .add(figured.nearStation());
         }
         return alike.entrySet().stream()
                 .sorted(Comparator.comparingDouble(e -> e.getValue().get(0)))

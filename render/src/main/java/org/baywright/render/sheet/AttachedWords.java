@@ -4,6 +4,7 @@ import java.util.stream.DoubleStream;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Part;
 import org.baywright.render.dimension.Figure;
@@ -27,6 +28,21 @@ final class AttachedWords {
     /** Such as {@code upper edge, 30 to the near side}. */
     static String of(Part member, Attached plate) {
         return new AttachedWords(member, plate).words();
+    }
+
+    /** Where the plate of a lifting beam lies on its bracket, such as {@code foot of LK1, middle 61.5 to the far end}. */
+    static String onBracket(Assembly assembly, Attached plate) {
+        Attached bracket = assembly.bracketUnder(plate);
+        Vec3 middle = bracket.at().toLocal(plate.middle());
+        String mark = bracket.plate().mark();
+        if (!plate.isHung()) {
+            double from = middle.x() - plate.plate().solid().profile().depth() / 2;
+            return "along " + mark + ", " + Figure.length(from) + " off its root";
+        }
+        Vec3 foot = bracket.at().toWorld(0, 0, 0);
+        String end = plate.middle().x() > foot.x() ? " to the far end" : " to the marked end";
+        return "foot of " + mark
+                + (Math.abs(middle.y()) < NOTHING ? "" : ", middle " + Figure.length(Math.abs(middle.y())) + end);
     }
 
     private String words() {

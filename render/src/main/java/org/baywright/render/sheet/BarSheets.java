@@ -12,6 +12,7 @@ import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.BarGrid;
 import org.baywright.model.setout.BarGrid.Meeting;
+import org.baywright.model.setout.OneWayShift;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
@@ -49,7 +50,7 @@ final class BarSheets {
     private BarSheets(Shed shed, BarCheck check) {
         this.shed = shed;
         this.check = check;
-        this.struck = StruckPlates.of(check);
+        this.struck = StruckPlates.of(check, (stand, move) -> BarCheck.keepsEdge(shed, stand, move));
         this.plan = new Plan(shed);
     }
 
@@ -116,9 +117,19 @@ final class BarSheets {
     private String barShift() {
         List<String> words = StruckPlates.words(check.barShift());
         return check.barShift().isEmpty()
-                ? "none: whatever it is, some hole meets a bar. See each plate."
+                ? "none: whatever it is, some hole meets a bar. "
+                        + check.oneWayShift().map(BarSheets::oneWay).orElse("") + "See each plate."
                 : "along " + words.get(0) + ", across " + words.get(1) + ": " + words.get(2)
                         + ". Above zero: away from line 1, and from line A to the right.";
+    }
+
+    private static String oneWay(OneWayShift shift) {
+        return (shift.along()
+                        ? "Bars across the building alone moved along it "
+                        : "Bars along the building alone moved across it ")
+                + StruckPlates.signed(shift.shift())
+                + (shift.clear() ? " are clear of all holes" : " just miss all holes")
+                + "; the others then still hit " + shift.stillHit() + ". ";
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {

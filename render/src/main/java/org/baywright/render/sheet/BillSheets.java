@@ -109,14 +109,16 @@ final class BillSheets {
     }
 
     private static String holes(Part part) {
-        if (part.holes().isEmpty()) {
-            return "none";
-        }
-        Hole one = part.holes().get(0);
-        String size = one.isSlot()
-                ? Figure.length(one.diameter()) + "x" + Figure.length(one.length()) + " slot"
-                : "Ø" + Figure.length(one.diameter());
-        return part.holes().size() + " × " + size + " at " + part.holeGauges();
+        return part.holes().isEmpty()
+                ? "none"
+                : part.holes().size() + " × " + size(part.holes().get(0))
+                        + (part.holes().size() == 1 ? "" : " at " + part.holeGauges());
+    }
+
+    private static String size(Hole hole) {
+        return hole.isSlot()
+                ? "slot " + Figure.length(hole.diameter()) + " x " + Figure.length(hole.length())
+                : "Ø" + Figure.length(hole.diameter());
     }
 
     private static Row total(String words, Shed shed, boolean members, double massKg) {

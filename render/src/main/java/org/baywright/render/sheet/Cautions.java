@@ -64,6 +64,8 @@ final class Cautions {
             "Cleats, bolts and flashings are starting values, not a design: the engineer and the sheet maker's manual"
                     + " govern.",
             "Bolts of rows and braces: one a hole, snug, unless the engineer shows otherwise. Cleats shop welded.",
+            "Slots of mullion cleats: the bolt in the middle, a plate washer over the slot, the nut snug and locked, so"
+                    + " that the rafter moves without standing on the mullion. The engineer says how far it moves.",
             "Sheets are cut along their ribs: lower line the pan, upper line the crest. Sheets, flashings and gutters are"
                     + " drawn as if of no thickness.",
             "Turn up the pans at the ridge, close ribs with foam under ridge and apron, seal every flashing lap.",

@@ -13,6 +13,7 @@ import org.baywright.model.cutting.CuttingPlan;
 import org.baywright.model.cutting.Layout;
 import org.baywright.model.cutting.SectionPlan;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.cutting.Verdict;
 import org.baywright.model.definition.Project;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.nesting.LaidBar;
@@ -53,7 +54,7 @@ public final class CuttingSheets {
     private CuttingSheets() {}
 
     /** What the sheets show of one section, of a shed or of a list. */
-    private record Shown(String name, List<LaidBar> bars, Set<LaidBar> special, Sums sums) {
+    private record Shown(String name, List<LaidBar> bars, Set<LaidBar> special, Sums sums, Map<Stock, Integer> unused) {
         static Shown of(SectionPlan section) {
             CuttingPlan plan = section.plan();
             List<LaidBar> bars = new ArrayList<>();
@@ -70,9 +71,10 @@ public final class CuttingSheets {
                     plan.kerfMm(),
                     plan.offcutMm(),
                     plan.wastePercent(),
-                    plan.purchasedBoundMm(),
-                    plan.proven());
-            return new Shown(section.section(), bars, Set.of(), sums);
+                    plan.longestOffcutMm(),
+                    bound(plan.isByLength(), plan.purchasedBoundMm(), plan.lowerBound(), plan.cost()),
+                    plan.verdict());
+            return new Shown(section.section(), bars, Set.of(), sums, plan.unusedYard());
         }
 
         static Shown of(SectionCuts cuts) {
@@ -82,10 +84,18 @@ public final class CuttingSheets {
                     cuts.kerfMm(),
                     cuts.offcutMm(),
                     cuts.wastePercent(),
-                    cuts.boundMm(),
-                    cuts.proven());
+                    cuts.longestOffcutMm(),
+                    bound(cuts.isByLength(), cuts.boundMm(), cuts.boundCost(), cuts.cost()),
+                    cuts.verdict());
             Set<LaidBar> special = cuts.bars().stream().filter(cuts::isSpecial).collect(Collectors.toSet());
-            return new Shown(cuts.section().designation(), cuts.bars(), special, sums);
+            return new Shown(cuts.section().designation(), cuts.bars(), special, sums, cuts.unusedYard());
+        }
+
+        /** The bound of what was made least. */
+        private static String bound(boolean byLength, double boundMm, double boundCost, double cost) {
+            return byLength
+                    ? metres(boundMm) + " m"
+                    : String.format(Locale.ROOT, "cost %.2f; this plan %.2f", boundCost, cost);
         }
     }
 
@@ -95,8 +105,9 @@ public final class CuttingSheets {
             double kerfMm,
             double offcutMm,
             double wastePercent,
-            double boundMm,
-            boolean proven) {}
+            double longestOffcutMm,
+            String bound,
+            Verdict verdict) {}
 
     /** The plans of all sections of a list. */
     public static SheetSet of(Project project, List<SectionPlan> plans) {
@@ -160,8 +171,10 @@ public final class CuttingSheets {
                     metres(sums.kerfMm),
                     metres(sums.offcutMm),
                     String.format(Locale.ROOT, "%.1f", sums.wastePercent),
-                    metres(sums.boundMm),
-                    sums.proven ? "yes" : "no, best found in the time"));
+                    Figure.length(Math.floor(sums.longestOffcutMm)),
+                    String.valueOf(section.bars.size()),
+                    sums.bound,
+                    sums.verdict.label()));
         }
         return new Table(
                         List.of(
@@ -172,7 +185,9 @@ public final class CuttingSheets {
                                 Column.numbers("Saw cuts, m"),
                                 Column.numbers("Off-cuts, m"),
                                 Column.numbers("Waste, %"),
-                                Column.numbers("No plan under, m"),
+                                Column.numbers("Longest off-cut"),
+                                Column.numbers("Layouts"),
+                                Column.words("No plan under"),
                                 Column.words("Proven best")),
                         rows,
                         SheetFrame.room().getWidth())
@@ -187,6 +202,8 @@ public final class CuttingSheets {
         List<String> words = new ArrayList<>();
         counts.forEach((stock, n) ->
                 words.add((stock.isOffcut() ? "from the yard " : "") + n + " × " + Figure.length(stock.lengthMm())));
+        section.unused.forEach(
+                (stock, n) -> words.add("left in the yard " + n + " × " + Figure.length(stock.lengthMm())));
         return words.isEmpty() ? "none" : String.join(", ", words);
     }
 

@@ -192,7 +192,7 @@ final class DetailSheets {
     }
 
     private static String holes(Part part) {
-        String words = Annotations.holeWords(part.holes());
+        String words = Annotations.holeWords(part.holes().size(), part.holes().get(0));
         return part.holes().size() == 1 ? words : words + " at " + part.holeGauges();
     }
 

@@ -76,7 +76,12 @@ final class Details {
     /** All but the bracing, which would hide what is shown. */
     private static Set<PartKind> all() {
         return EnumSet.complementOf(EnumSet.of(
-                PartKind.BRACE, PartKind.BRACE_CLEAT, PartKind.STRUT, PartKind.BRIDGING, PartKind.FLY_BRACE));
+                PartKind.BRACE,
+                PartKind.BRACE_CLEAT,
+                PartKind.BRACE_LUG,
+                PartKind.STRUT,
+                PartKind.BRIDGING,
+                PartKind.FLY_BRACE));
     }
 
     /** A frame inside the building, so that nothing stands before what is shown. */
@@ -172,7 +177,7 @@ final class Details {
     /** A brace at the cleat that holds its end, looked at square to the cleat. */
     private void brace() {
         middlePlace(PartKind.BRACE_CLEAT).ifPresent(place -> {
-            Set<PartKind> drawn = EnumSet.of(PartKind.BRACE_CLEAT, PartKind.BRACE);
+            Set<PartKind> drawn = EnumSet.of(PartKind.BRACE_CLEAT, PartKind.BRACE_LUG, PartKind.BRACE, PartKind.STRUT);
             for (PartKind other : PartKind.values()) {
                 if (other.group() == Group.FRAME) {
                     drawn.add(other);
@@ -184,7 +189,7 @@ final class Details {
                     place.placement().origin(),
                     2 * CLEAT,
                     drawn,
-                    List.of(PartKind.BRACE_CLEAT, PartKind.BRACE),
+                    List.of(PartKind.BRACE_CLEAT, PartKind.BRACE_LUG, PartKind.BRACE, PartKind.STRUT),
                     false,
                     setOut.main(Side.LEFT));
         });

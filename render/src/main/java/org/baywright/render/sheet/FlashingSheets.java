@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.takeoff.FlashingLengths;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
 import org.baywright.render.dimension.Notes;
@@ -101,7 +102,7 @@ final class FlashingSheets {
     }
 
     private static String quantity(Flashing flashing) {
-        return flashing.pieces() + " @ " + Figure.length(flashing.stockLength()) + ", laps "
+        return new FlashingLengths(flashing).toBuy() + " @ " + Figure.length(flashing.stockLength()) + ", laps "
                 + Figure.length(flashing.lap()) + " sealed.";
     }
 

@@ -1,10 +1,8 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.baywright.model.cladding.GutterRun;
-import org.baywright.model.geometry.Vec3;
 
 /** A gutter as it falls: to each downpipe from the high points halfway to its neighbours. */
 record GutterFalls(GutterRun run, List<Pipe> pipes) {
@@ -15,13 +13,9 @@ record GutterFalls(GutterRun run, List<Pipe> pipes) {
      * A downpipe.
      *
      * @param name such as DP1
-     * @param at where it drops
-     * @param from along the building, where the gutter starts to fall to it
-     * @param to where that ends
-     * @param catchmentM2 its share of the roof, by its length of gutter
-     * @param flowLs its share of the water
+     * @param fall the gutter that falls to it
      */
-    record Pipe(String name, Vec3 at, double from, double to, double catchmentM2, double flowLs) {}
+    record Pipe(String name, GutterRun.Fall fall) {}
 
     /** Copies the list. */
     GutterFalls {
@@ -40,19 +34,9 @@ record GutterFalls(GutterRun run, List<Pipe> pipes) {
     }
 
     private static GutterFalls of(GutterRun run, int before) {
-        List<Vec3> at = run.downpipes().stream()
-                .sorted(Comparator.comparingDouble(Vec3::y))
-                .toList();
-        double low = Math.min(run.from().y(), run.to().y());
-        double high = Math.max(run.from().y(), run.to().y());
         List<Pipe> pipes = new ArrayList<>();
-        for (int i = 0; i < at.size(); i++) {
-            double from = i == 0 ? low : (at.get(i - 1).y() + at.get(i).y()) / 2;
-            double to =
-                    i == at.size() - 1 ? high : (at.get(i).y() + at.get(i + 1).y()) / 2;
-            double share = (to - from) / (high - low);
-            String name = "DP" + (before + i + 1);
-            pipes.add(new Pipe(name, at.get(i), from, to, share * run.catchmentM2(), share * run.flowLs()));
+        for (GutterRun.Fall fall : run.falls()) {
+            pipes.add(new Pipe("DP" + (before + pipes.size() + 1), fall));
         }
         return new GutterFalls(run, pipes);
     }
@@ -62,7 +46,8 @@ record GutterFalls(GutterRun run, List<Pipe> pipes) {
         List<List<Pipe>> runs = new ArrayList<>();
         for (Pipe pipe : pipes) {
             List<Pipe> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
-            if (last.isEmpty() || Math.abs(last.get(0).catchmentM2() - pipe.catchmentM2()) > PRINTED_M2) {
+            if (last.isEmpty()
+                    || Math.abs(last.get(0).fall().catchmentM2() - pipe.fall().catchmentM2()) > PRINTED_M2) {
                 runs.add(new ArrayList<>());
             }
             runs.get(runs.size() - 1).add(pipe);

@@ -6,8 +6,8 @@ import org.baywright.model.definition.Opening.Type;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
-import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.SlidingLeaf;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.ThinLine;
 
@@ -24,9 +24,6 @@ record Leaf(OpeningPlace place, double out) {
     private static final double FRAME = 60;
     private static final double HANDLE = 1000;
 
-    /** A sliding leaf laps the wall so far on either side and over the head. */
-    private static final double LAP = 100;
-
     private boolean sliding() {
         return place.opening().type() == Type.SLIDING_DOOR;
     }
@@ -36,15 +33,15 @@ record Leaf(OpeningPlace place, double out) {
     }
 
     private double left() {
-        return place.left() - (sliding() ? LAP : 0);
+        return sliding() ? new SlidingLeaf(place).left() : place.left();
     }
 
     private double right() {
-        return place.right() + (sliding() ? LAP : 0);
+        return sliding() ? new SlidingLeaf(place).right() : place.right();
     }
 
     private double top() {
-        return place.head() + (sliding() ? LAP : 0);
+        return place.head() + (sliding() ? SlidingLeaf.LAP : 0);
     }
 
     /** The leaf as something that hides; nothing in an opening that stays open. */
@@ -81,23 +78,16 @@ record Leaf(OpeningPlace place, double out) {
         }
     }
 
-    /** One leaf where it has room to slide aside, or else two that part in the middle. */
     private void slide(List<ThinLine> lines) {
-        double from = place.face().outline().stream().mapToDouble(Vec2::x).min().orElseThrow();
-        double to = place.face().outline().stream().mapToDouble(Vec2::x).max().orElseThrow();
-        double width = right() - left();
-        if (to - right() >= width) {
-            leaf(left(), right(), lines);
-            track(left(), right() + width, lines);
-        } else if (left() - from >= width) {
-            leaf(left(), right(), lines);
-            track(left() - width, right(), lines);
-        } else {
+        SlidingLeaf sliding = new SlidingLeaf(place);
+        if (sliding.parts()) {
             double middle = (left() + right()) / 2;
             leaf(left(), middle, lines);
             leaf(middle, right(), lines);
-            track(Math.max(from, left() - width / 2), Math.min(to, right() + width / 2), lines);
+        } else {
+            leaf(left(), right(), lines);
         }
+        track(sliding.trackFrom(), sliding.trackTo(), lines);
     }
 
     private void leaf(double from, double to, List<ThinLine> lines) {

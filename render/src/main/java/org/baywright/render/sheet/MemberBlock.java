@@ -13,6 +13,7 @@ import org.baywright.model.parts.JointHole;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
+import org.baywright.model.parts.Turnbuckle;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
@@ -44,21 +45,24 @@ final class MemberBlock {
     private final Part member;
     private final List<Assembly> assemblies;
     private final List<JointHole> holes;
+    private final int unlike;
     private final PieceView view;
     private final double left = VIEWS + SECTION + 8;
     private final double right = SheetFrame.room().getWidth() - 4;
 
-    private MemberBlock(Part member, List<Assembly> assemblies, List<JointHole> holes) {
+    private MemberBlock(Part member, List<Assembly> assemblies, List<JointHole> holes, int unlike) {
         this.member = member;
         this.assemblies = assemblies;
         this.holes = holes;
+        this.unlike = unlike;
         List<Double> kept = new ArrayList<>(member.punched());
         holes.forEach(h -> kept.add(h.at().x()));
         this.view = PieceView.of(member, List.of(), kept, right - left);
     }
 
-    static Block of(Part member, List<Assembly> assemblies, List<JointHole> holes) {
-        return new MemberBlock(member, assemblies, holes).block();
+    /** So many pieces of the mark lie on other cleats than the first, which is drawn. */
+    static Block of(Part member, List<Assembly> assemblies, List<JointHole> holes, int unlike) {
+        return new MemberBlock(member, assemblies, holes, unlike).block();
     }
 
     private Block block() {
@@ -158,6 +162,11 @@ final class MemberBlock {
                 + member.material().grade() + "."));
         words.add(Paragraph.of(lengths()));
         words.add(Paragraph.of(holeWords()));
+        if (unlike > 0) {
+            words.add(Paragraph.of(
+                    "The piece at frame or bay " + member.places().get(0).frame() + " is drawn; " + unlike
+                            + " of this mark lie on other cleats: mark their holes from the cleats before drilling."));
+        }
         words.add(Paragraph.of(use()));
         words.add(Paragraph.of(scaleWords(view)));
         return words;
@@ -195,6 +204,12 @@ final class MemberBlock {
                     + holes.stream().map(this::hole).distinct().collect(Collectors.joining("; ")) + "."
                     + (member.punched().size() > 0 ? " Other stations: a pair at the same gauge." : "");
         }
+        if (member.isRod()) {
+            Turnbuckle turnbuckle = Turnbuckle.on(member);
+            return "Marked end on its lug. Far end threaded " + turnbuckle.size() + " for "
+                    + Figure.length(turnbuckle.thread())
+                    + ", left-hand on the longer rod of a brace, right-hand on the shorter: a turnbuckle joins them.";
+        }
         return member.punched().isEmpty()
                 ? "No holes in the model."
                 : "Each station a pair of ⌀18 holes at the gauge of the section.";
@@ -211,8 +226,15 @@ final class MemberBlock {
     private String use() {
         List<Assembly> made =
                 assemblies.stream().filter(a -> !a.welded().isEmpty()).toList();
+        if (member.kind().isWeldedOn()) {
+            return "Welded into " + made.stream().map(Assembly::mark).collect(Collectors.joining(", ")) + ", at "
+                    + places(member.kind(), member.places()) + ".";
+        }
         if (made.isEmpty()) {
-            return "Nothing welded to it; goes up as it is. " + places(member.kind(), member.places()) + ".";
+            return (member.kind() == PartKind.LIFTING_BEAM
+                            ? "No bolts: welded to its plates on site, or as the engineer shows. "
+                            : "Nothing welded to it; goes up as it is. ")
+                    + places(member.kind(), member.places()) + ".";
         }
         return "Becomes "
                 + made.stream()

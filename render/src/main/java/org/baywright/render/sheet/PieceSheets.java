@@ -7,6 +7,7 @@ import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Project;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.JointHoles;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
@@ -78,7 +79,9 @@ public final class PieceSheets {
         List<Block> blocks = new ArrayList<>(List.of(reading()));
         for (Part part : shed.parts()) {
             if (part.kind().isMember()) {
-                blocks.add(MemberBlock.of(part, assemblies.of(part), holes.of(part)));
+                boolean on = part.kind().isWeldedOn();
+                List<Assembly> made = on ? assemblies.holding(part) : assemblies.of(part);
+                blocks.add(MemberBlock.of(part, made, holes.of(part), holes.unlike(part)));
                 assemblies.of(part).stream()
                         .filter(a -> !a.welded().isEmpty())
                         .map(AssemblyBlock::of)

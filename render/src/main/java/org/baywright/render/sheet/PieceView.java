@@ -141,8 +141,7 @@ record PieceView(Part member, List<Item> items, Stretch stretch) {
 
     /** A rod is many-sided in the model; only the two lines of its outline are wanted. */
     private boolean isFlank(ViewLine line, Projection view) {
-
-        Envelope own = bounds(view);
+        Envelope own = Silhouette.bounds(items.subList(0, 1), view);
         double y = line.from().y();
         return member.isRod()
                 && Math.abs(y - line.to().y()) < 1e-6

@@ -1,10 +1,13 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Profile;
@@ -12,6 +15,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.LabelField;
@@ -105,27 +109,14 @@ final class PlateBlock {
     private void hole(List<Mark> marks, ViewPort port, Hole hole) {
         Vec2 at = port.toPaper(hole.at());
         double radius = port.toPaper(hole.diameter() / 2);
-        double arm = radius + 1.2;
-        double reach = arm + port.toPaper(hole.slide() / 2);
-        marks.addAll(hole.isSlot() ? slot(port, hole, radius) : List.of(circle(at, radius)));
-        marks.add(Stroke.line(at.plus(new Vec2(-reach, 0)), at.plus(new Vec2(reach, 0)), Pen.DIMENSION, Layer.PLATE));
-        marks.add(Stroke.line(at.plus(new Vec2(0, -arm)), at.plus(new Vec2(0, arm)), Pen.DIMENSION, Layer.PLATE));
-    }
-
-    private Arc circle(Vec2 at, double radius) {
-        return Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark());
-    }
-
-    /** Two half circles and the sides between them. */
-    private List<Mark> slot(ViewPort port, Hole hole, double radius) {
-        Vec2 low = port.toPaper(hole.ends().get(0));
-        Vec2 high = port.toPaper(hole.ends().get(1));
-        Vec2 up = new Vec2(0, radius);
-        return List.of(
-                new Arc(low, radius, 90, 180, Pen.VISIBLE, Layer.PLATE, plate.mark()),
-                new Arc(high, radius, 270, 180, Pen.VISIBLE, Layer.PLATE, plate.mark()),
-                new Stroke(List.of(low.plus(up), high.plus(up)), false, Pen.VISIBLE, Layer.PLATE, plate.mark()),
-                new Stroke(List.of(low.minus(up), high.minus(up)), false, Pen.VISIBLE, Layer.PLATE, plate.mark()));
+        marks.add(
+                hole.isSlot()
+                        ? ring(port, hole.outline(), Pen.VISIBLE)
+                        : Arc.circle(at, radius, Pen.VISIBLE, Layer.PLATE, plate.mark()));
+        Vec2 right = new Vec2(radius + port.toPaper(Math.abs(hole.run().x()) / 2) + 1.2, 0);
+        Vec2 up = new Vec2(0, radius + port.toPaper(Math.abs(hole.run().y()) / 2) + 1.2);
+        marks.add(Stroke.line(at.minus(right), at.plus(right), Pen.DIMENSION, Layer.PLATE));
+        marks.add(Stroke.line(at.minus(up), at.plus(up), Pen.DIMENSION, Layer.PLATE));
     }
 
     private void edge(List<Mark> marks, double height, double thickness) {
@@ -183,6 +174,10 @@ final class PlateBlock {
                 + " kg each."));
         words.add(Paragraph.of(holes()));
         words.add(Paragraph.of(use()));
+        if (PlateOutline.of(plate, holding).stream().anyMatch(o -> o.isButted(plate))) {
+            words.add(Paragraph.of(
+                    "Where its edge leaves no ledge beside the member: butt weld, or as the engineer shows."));
+        }
         return words;
     }
 
@@ -190,7 +185,15 @@ final class PlateBlock {
         if (plate.holes().isEmpty()) {
             return "No holes.";
         }
-        return Annotations.holeWords(plate.holes()) + ", from the lower left corner.";
+        Function<Hole, List<Double>> size = h -> List.of(h.diameter(), h.length());
+        Collection<List<Hole>> alike = plate.holes().stream()
+                .sorted(Comparator.comparingDouble(Hole::diameter).thenComparingDouble(Hole::length))
+                .collect(Collectors.groupingBy(size, LinkedHashMap::new, Collectors.toList()))
+                .values();
+        return alike.stream()
+                        .map(holes -> Annotations.holeWords(holes.size(), holes.get(0)))
+                        .collect(Collectors.joining(", "))
+                + ", middles from the lower left corner.";
     }
 
     /** How many go to each member, and what the model leaves without one. */
@@ -204,7 +207,10 @@ final class PlateBlock {
                 .map(e -> e.getValue() + " on " + e.getKey())
                 .collect(Collectors.joining(", "));
         String apart = loose == 0 ? "" : loose + " that no member meets: fix as the engineer shows";
-        return Stream.of(welded.isEmpty() ? "" : "Welded: " + welded, apart)
+        boolean lifting = plate.kind() == PartKind.LIFTING_PLATE;
+        String shop = lifting ? "Welded to the bracket in the shop: " : "Welded: ";
+        String site = lifting ? "no bolts, the beam is welded to it on site, or as the engineer shows" : "";
+        return Stream.of(welded.isEmpty() ? "" : shop + welded, apart, site)
                         .filter(s -> !s.isEmpty())
                         .collect(Collectors.joining("; "))
                 + ".";

@@ -11,6 +11,7 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PlateRoom;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -71,6 +72,17 @@ record PlateOutline(List<Vec2> ring, List<Part> members) {
         Envelope box = new Envelope();
         ring.forEach(p -> box.expandToInclude(p.x(), p.y()));
         return box;
+    }
+
+    /** Whether an edge of the plate leaves no ledge for a fillet beside the member, whose edge is butt welded there. */
+    boolean isButted(Part plate) {
+        Envelope edges = new Envelope();
+        plate.solid().profile().outline().forEach(p -> edges.expandToInclude(p.x(), p.y()));
+        Envelope member = box();
+        double ledge = Math.min(
+                Math.min(member.getMinX() - edges.getMinX(), edges.getMaxX() - member.getMaxX()),
+                Math.min(member.getMinY() - edges.getMinY(), edges.getMaxY() - member.getMaxY()));
+        return ledge < PlateRoom.WELD_LEG;
     }
 
     /** The marks of the members. */

@@ -3,10 +3,13 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.RoofWater;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Arc;
@@ -31,13 +34,15 @@ final class RoofDrains {
     /** More downpipes that take the same than this are named together. */
     private static final int MOST_NAMED = 2;
 
+    private final Shed shed;
     private final RoofPlan roof;
     private final RoofWater water;
     private final List<GutterFalls> gutters;
 
     RoofDrains(Building building, RoofPlan roof) {
+        this.shed = building.shed();
         this.roof = roof;
-        this.water = building.shed().definition().envelope().roofWater();
+        this.water = shed.definition().envelope().roofWater();
         this.gutters = GutterFalls.of(building.cladding().gutters());
     }
 
@@ -71,12 +76,13 @@ final class RoofDrains {
         double n = view.port().scale().n();
         boolean told = false;
         for (GutterFalls.Pipe pipe : gutter.pipes()) {
-            for (double high : List.of(pipe.from(), pipe.to())) {
-                double way = Math.signum(high - pipe.at().y());
-                Vec2 tip =
-                        roof.flat(along(pipe.at(), pipe.at().y() + way * 2 * n).plus(off));
-                double from = pipe.at().y() + FALL_SHOWN * (high - pipe.at().y());
-                Vec2 tail = roof.flat(along(pipe.at(), from).plus(off));
+            for (double high : List.of(pipe.fall().from(), pipe.fall().to())) {
+                double way = Math.signum(high - pipe.fall().at().y());
+                Vec2 tip = roof.flat(along(pipe.fall().at(), pipe.fall().at().y() + way * 2 * n)
+                        .plus(off));
+                double from = pipe.fall().at().y()
+                        + FALL_SHOWN * (high - pipe.fall().at().y());
+                Vec2 tail = roof.flat(along(pipe.fall().at(), from).plus(off));
                 boolean seen = window.contains(tip.x(), tip.y()) && window.contains(tail.x(), tail.y());
                 if (seen && tail.distance(tip) > LEAST_ARROW * n) {
                     RoofPlan.arrow(view, tail, tip);
@@ -94,11 +100,11 @@ final class RoofDrains {
         Envelope window = roof.window(strip);
         List<GutterFalls.Pipe> seen = gutter.pipes().stream()
                 .filter(p -> window.contains(
-                        roof.flat(p.at().plus(toMiddle)).x(),
-                        roof.flat(p.at().plus(toMiddle)).y()))
+                        roof.flat(p.fall().at().plus(toMiddle)).x(),
+                        roof.flat(p.fall().at().plus(toMiddle)).y()))
                 .toList();
         for (GutterFalls.Pipe pipe : seen) {
-            Vec2 paper = view.port().toPaper(roof.flat(pipe.at().plus(toMiddle)));
+            Vec2 paper = view.port().toPaper(roof.flat(pipe.fall().at().plus(toMiddle)));
             view.draw(List.of(Arc.circle(paper, PIPE, Pen.OUTLINE, Layer.LABEL, "")));
         }
         for (List<GutterFalls.Pipe> run : GutterFalls.alike(seen)) {
@@ -112,8 +118,9 @@ final class RoofDrains {
     }
 
     private void name(PlacedView view, GutterFalls.Pipe pipe, Vec3 toMiddle, String names, String each) {
-        String takes = each + m2(pipe.catchmentM2()) + ", " + litres(pipe.flowLs());
-        RoofPlan.label(view, roof.flat(pipe.at().plus(toMiddle)), Face.BOLD, "", names, takes);
+        String takes =
+                each + m2(pipe.fall().catchmentM2()) + ", " + litres(pipe.fall().flowLs());
+        RoofPlan.label(view, roof.flat(pipe.fall().at().plus(toMiddle)), Face.BOLD, "", names, takes);
     }
 
     private static Vec3 along(Vec3 at, double y) {
@@ -128,6 +135,18 @@ final class RoofDrains {
         return String.format(Locale.ROOT, "%.2f L/s", flowLs);
     }
 
+    /** Which pipes spill on to a lean-to's roof. */
+    private Optional<Paragraph> spreaders() {
+        List<GutterFalls.Pipe> onto = gutters.stream()
+                .flatMap(g ->
+                        g.pipes().stream().filter(p -> g.run().ontoLeanTos(shed).contains(p.fall())))
+                .toList();
+        String words = onto.stream().map(GutterFalls.Pipe::name).collect(Collectors.joining(", "))
+                + (onto.size() == 1 ? " ends" : " end") + " on the lean-to's roof, each with a spreader across its"
+                + " sheets; that roof's gutter counts this water again.";
+        return onto.isEmpty() ? Optional.empty() : Optional.of(Paragraph.bullet(words));
+    }
+
     /** What each gutter takes, and how it was counted. */
     List<Paragraph> notes() {
         List<Paragraph> notes = new ArrayList<>();
@@ -139,6 +158,7 @@ final class RoofDrains {
                     + m2(gutter.run().catchmentM2()) + ", "
                     + litres(gutter.run().flowLs()) + "."));
         }
+        spreaders().ifPresent(notes::add);
         if (!gutters.isEmpty()) {
             notes.add(Paragraph.bullet("At " + Figure.length(water.rainfallMmPerH()) + " mm/h. DP: "
                     + water.downpipe().name() + ", with the roof and flow that its length of gutter brings. Catchment"

@@ -203,6 +203,9 @@ final class RoofFramingPlan {
                         ? "No bracing in the plane of the roof: stability is for the engineer."
                         : "Braces in heavy line; their true lengths, in the plane of the slope, are in the bracing"
                                 + " schedule. They work in tension only and so go in pairs."));
+        if (bracing.stream().anyMatch(b -> b.part().isRod())) {
+            notes.add(Paragraph.bullet("Each rod brace is two rods: a turnbuckle past the crossing joins them."));
+        }
         if (!flyBraces.isEmpty()) {
             notes.add(Paragraph.bullet("Fly braces in short heavy line, " + section(flyBraces)
                     + ", from the purlin to the rafter's lower face."));

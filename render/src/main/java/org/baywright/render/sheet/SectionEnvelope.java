@@ -224,6 +224,7 @@ record SectionEnvelope(Building building, int frame) {
                                         : building.shed().setOut().span() / 2,
                                 b.underside() - b.hookDrop()),
                         "Hook at its highest +" + Figure.length(b.underside() - b.hookDrop()),
-                        "What it may carry: by the engineer"));
+                        "All welded, the beam on site, and",
+                        "what it may carry: by the engineer"));
     }
 }

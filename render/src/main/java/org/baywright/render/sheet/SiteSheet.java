@@ -136,7 +136,7 @@ final class SiteSheet {
 
     private static String from(SitePlan.Distance way) {
         String walls = way.walls().stream().map(SiteSheet::word).distinct().collect(Collectors.joining("/"));
-        return walls + (way.walls().size() > 1 ? " corner" : " wall");
+        return walls + (way.walls().size() > 1 ? " corner" : " side");
     }
 
     private static String word(Wall wall) {
@@ -176,12 +176,15 @@ final class SiteSheet {
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("Notes")));
         notes.add(Paragraph.bullet("Boundary and existing buildings as the owner gave them, not surveyed by us. Peg and"
                 + " check them before setting out."));
-        notes.add(Paragraph.bullet("Setbacks are the least distances to the outline " + outlineWords() + "; "
-                + (definition.envelope().isFull() ? "eaves, gutters" : "roof, sheets, gutters")
-                + " stand out beyond it. The council says what it counts to."));
-        if (!plan.isInside()) {
-            notes.add(Paragraph.bullet("THE BUILDING STANDS PARTLY OUTSIDE THE BOUNDARY GIVEN."));
-        }
+        notes.add(Paragraph.bullet(
+                definition.envelope().isFull()
+                        ? "Setbacks are the least distances to the outermost edge of roof and gutters, the dashed line."
+                                + " The council says what it counts to."
+                        : "Setbacks are the least distances to the outline over string lines; roof, sheets, gutters"
+                                + " stand out beyond it. The council says what it counts to."));
+        plan.overhang()
+                .ifPresent(way -> notes.add(Paragraph.bullet("ROOF OR GUTTER REACHES " + Figure.length(way.length())
+                        + " OVER LEG " + way.number() + " OF THE BOUNDARY GIVEN.")));
         return notes;
     }
 }

@@ -59,6 +59,7 @@ final class SiteView {
         north(view, new Vec2(cell.getMinX() + NORTH_RADIUS + 4, cell.getMaxY() - NORTH_RADIUS - 6));
         plan.site().neighbours().forEach(n -> area(view, n, NEIGHBOUR, Pen.VISIBLE));
         area(view, plan.outline(), BUILDING, Pen.OUTLINE);
+        view.draw(List.of(new Stroke(onPaper(view, plan.edge()), true, Pen.HIDDEN, Layer.GROUND, "")));
         view.draw(List.of(new Stroke(onPaper(view, plan.site().boundary()), true, Pen.STRING, Layer.GROUND, "")));
         plan.setbacks().forEach(s -> setback(view, s));
         plan.gaps().forEach(g -> setback(view, g));
@@ -68,7 +69,7 @@ final class SiteView {
 
     private Envelope bounds() {
         List<Vec2> all = new ArrayList<>(plan.site().boundary());
-        all.addAll(plan.outline());
+        all.addAll(plan.edge());
         plan.site().neighbours().forEach(all::addAll);
         return box(all);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.definition.SlabBars;
@@ -21,21 +22,24 @@ import org.baywright.render.dimension.Figure;
  *
  * @param check of all holes
  * @param stands the plates
+ * @param keepsEdge whether a plate so moved still keeps from the slab's edge
  */
-record StruckPlates(BarCheck check, List<PlateStand> stands) {
+record StruckPlates(BarCheck check, List<PlateStand> stands, BiPredicate<PlateStand, BarShift> keepsEdge) {
     /** Copies the list. */
     StruckPlates {
         stands = List.copyOf(stands);
     }
 
     /** All plates with a hole that is not clear; those that lie alike together. */
-    static List<StruckPlates> of(BarCheck check) {
+    static List<StruckPlates> of(BarCheck check, BiPredicate<PlateStand, BarShift> keepsEdge) {
         Map<String, List<PlateStand>> alike = new LinkedHashMap<>();
         check.stands().stream()
                 .filter(s -> s.holes().stream().anyMatch(h -> check.grid().meeting(h) != Meeting.CLEAR))
                 .forEach(s -> alike.computeIfAbsent(key(check, s), k -> new ArrayList<>())
                         .add(s));
-        return alike.values().stream().map(all -> new StruckPlates(check, all)).toList();
+        return alike.values().stream()
+                .map(all -> new StruckPlates(check, all, keepsEdge))
+                .toList();
     }
 
     private static String key(BarCheck check, PlateStand stand) {
@@ -76,7 +80,10 @@ record StruckPlates(BarCheck check, List<PlateStand> stands) {
 
     /** The smallest shift of one of these plates, along and then across. */
     List<String> shift() {
-        return words(check.plateShift(first()));
+        Optional<BarShift> shift = check.plateShift(first());
+        List<String> words = words(shift);
+        boolean keeps = shift.isEmpty() || stands.stream().allMatch(s -> keepsEdge.test(s, shift.get()));
+        return keeps ? words : List.of(words.get(0), words.get(1), words.get(2) + ", but too near the slab's edge");
     }
 
     /** A shift in words: along, across, and what it leaves. */
@@ -87,7 +94,7 @@ record StruckPlates(BarCheck check, List<PlateStand> stands) {
     }
 
     /** Rounded away from zero to a tenth: less would not do. */
-    private static String signed(double mm) {
+    static String signed(double mm) {
         double tenths = Math.ceil(Math.abs(mm) * 10 - 1e-6) / 10;
         return mm == 0 ? "0" : (mm > 0 ? "+" : "−") + Figure.length(tenths);
     }

@@ -48,7 +48,8 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
             PartKind.BRIDGING,
             PartKind.GIRT_CLEAT,
             PartKind.MULLION_CLEAT,
-            PartKind.BRACE_CLEAT);
+            PartKind.BRACE_CLEAT,
+            PartKind.BRACE_LUG);
 
     /** Copies the lists. */
     WallView {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Electrode;
@@ -58,17 +60,33 @@ final class WeldSheets {
                     Paragraph.bullet("No member: some plates stand clear of every member, such as cleats in a corner of"
                             + " walls. They are counted; how they are held is for the engineer to show."));
         }
+        List<String> butted = butted(shed);
+        if (!butted.isEmpty()) {
+            notes.add(Paragraph.bullet("No ledge for a fillet along an edge of " + MarkRuns.of(butted)
+                    + " that ends flush with its member: a butt weld there, counted here as fillet. Bevel the member's edge,"
+                    + " or as the engineer shows."));
+        }
         flow.columns(notes, 2);
         return flow.drafts("W3.", "Weld list");
     }
 
-    /** What a row shares: joint, leg, and the length to the millimetre. */
-    private record Like(PartKind joint, double leg, long length) {}
+    /** The plates that end flush with a member on an edge. */
+    private static List<String> butted(Shed shed) {
+        Assemblies assemblies = Assemblies.of(shed);
+        return shed.parts().stream()
+                .filter(p -> !p.kind().isMember())
+                .filter(p -> PlateOutline.of(p, assemblies.holding(p)).stream().anyMatch(o -> o.isButted(p)))
+                .map(Part::mark)
+                .toList();
+    }
+
+    /** What a row shares: joint, leg, the length to the millimetre, and where. */
+    private record Like(PartKind joint, double leg, long length, Weld.Seam seam) {}
 
     private Table table() {
         Map<Like, List<Weld>> alike = new LinkedHashMap<>();
         for (Weld weld : welds.list()) {
-            Like like = new Like(weld.joint(), weld.leg(), Math.round(weld.length()));
+            Like like = new Like(weld.joint(), weld.leg(), Math.round(weld.length()), weld.seam());
             alike.computeIfAbsent(like, k -> new ArrayList<>()).add(weld);
         }
         List<Row> rows = new ArrayList<>();
@@ -95,21 +113,13 @@ final class WeldSheets {
                 MarkRuns.of(list.stream().map(Weld::plate).toList()),
                 MarkRuns.of(list.stream().map(Weld::member).toList()),
                 String.valueOf(list.stream().mapToInt(Weld::count).sum()),
-                where(like.joint),
+                like.seam.label(),
                 String.valueOf(like.length),
                 Figure.length(like.leg),
                 Welds.ELECTRODE,
                 Figure.decimal(part.metres(), 2),
                 Figure.decimal(part.depositKg(), 2),
                 Figure.decimal(part.electrodeKg(), 2));
-    }
-
-    private static String where(PartKind joint) {
-        return switch (joint) {
-            case BASE_PLATE, CAP_PLATE, KNEE_PLATE, APEX_PLATE, LEAN_TO_PLATE -> "all round the cut end";
-            case LIFTING_BRACKET -> "all round its ends";
-            default -> "both sides";
-        };
     }
 
     private Table electrodes() {

@@ -52,7 +52,7 @@ record WeldSymbol(Vec2 target, boolean toRight, double legMm, boolean allRound, 
     /** The weld of a plate, for so many of its kind. */
     static WeldSymbol of(Attached plate, int count, Vec2 target, boolean toRight) {
         String words = plate.plate().mark() + (count > 1 ? " × " + count : "") + ", or as engineer";
-        return new WeldSymbol(target, toRight, plate.weldLeg(), plate.isOnAnEnd(), words);
+        return new WeldSymbol(target, toRight, plate.weldLeg(), plate.isWeldedRound(), words);
     }
 
     private String leg() {

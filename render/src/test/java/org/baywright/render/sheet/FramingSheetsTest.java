@@ -34,6 +34,8 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.WallCover;
+import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.BillLine;
 import org.baywright.render.dimension.Dimension;
 import org.baywright.render.dimension.Direction;
 import org.baywright.render.dimension.TurnedBox;
@@ -196,17 +198,41 @@ class FramingSheetsTest {
             GutterRun run = gutter.run();
             assertEquals(
                     run.flowLs(),
-                    gutter.pipes().stream()
-                            .mapToDouble(GutterFalls.Pipe::flowLs)
-                            .sum(),
+                    gutter.pipes().stream().mapToDouble(p -> p.fall().flowLs()).sum(),
                     1e-9);
             double end = run.from().y();
             for (GutterFalls.Pipe pipe : gutter.pipes()) {
-                assertEquals(end, pipe.from(), 1e-9);
-                end = pipe.to();
+                assertEquals(end, pipe.fall().from(), 1e-9);
+                end = pipe.fall().to();
             }
             assertEquals(run.to().y(), end, 1e-9);
         }
+    }
+
+    /** Pipes over a lean-to's roof are named on the plan, and each has a spreader in the bill; elsewhere none. */
+    @Test
+    void pipesThatEndOnALeanTosRoofAreTold() {
+        String shed = "span: 12000\nbays: 4\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\nenvelope: full\n";
+        Building with = building(shed + "leanTos:\n  - {side: right, width: 5000, pitch: 5, drop: 350}\n");
+        long onto = with.cladding().gutters().get(1).downpipes().size();
+        assertEquals(List.of((double) onto), spreaders(with));
+        assertTrue(planWords(with).contains("with a spreader across its sheets"), planWords(with));
+        assertEquals(List.of(), spreaders(building(shed)));
+        assertFalse(planWords(building(shed)).contains("spreader"));
+    }
+
+    private static List<Double> spreaders(Building building) {
+        return Bill.of(building).lines().stream()
+                .filter(l -> l.item().description().equals("downpipe spreader"))
+                .map(BillLine::order)
+                .toList();
+    }
+
+    private static String planWords(Building building) {
+        return RoofSheetingPlan.of(building).stream()
+                .flatMap(d -> texts(d).stream())
+                .map(Text::content)
+                .collect(Collectors.joining(" "));
     }
 
     @Test

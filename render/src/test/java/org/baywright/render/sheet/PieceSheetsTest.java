@@ -19,8 +19,11 @@ import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Seeds;
 import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
+import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.output.PdfWriter;
 import org.baywright.render.paper.Scale;
@@ -90,6 +93,35 @@ class PieceSheetsTest {
         assertEquals(2, said.stream().filter("170"::equals).count(), said::toString);
         assertTrue(said.contains("t 16"), said::toString);
         assertTrue(String.join(" ", said).contains("4 holes ⌀22"), said::toString);
+    }
+
+    /** A rod with its lug shows both its edges in both views, each in two lengths beside the break, though a lug is wider. */
+    @Test
+    void aRodWithItsLugShowsItsEdges() {
+        Shed shed = Shed.of(Definitions.of(SHED + "bracing: {section: ROD 16}\n"));
+        Part rod = shed.parts(PartKind.BRACE).get(0);
+        Assembly assembly = Assemblies.of(shed).of(rod).get(0);
+        Block block = AssemblyBlock.of(assembly);
+        long edges = block.marks().stream()
+                .filter(Stroke.class::isInstance)
+                .map(Stroke.class::cast)
+                .filter(s -> s.part().equals(rod.mark()) && s.points().size() == 2)
+                .filter(s -> s.points().get(0).distance(s.points().get(1)) > 30)
+                .count();
+        assertTrue(edges >= 8, "edges: " + edges);
+    }
+
+    /** With girts outside a cap ends flush with its column; a bare frame's cap has its 12 all round. */
+    @Test
+    void anEdgeWithoutALedgeIsSaidToBeAButtWeld() {
+        String words = String.join(" ", said(SHED));
+        assertTrue(words.contains("butt weld"), words);
+        Shed bare = Shed.of(Definitions.of(SHED.replace("envelope: full", "envelope: none")));
+        for (Part cap : bare.parts(PartKind.CAP_PLATE)) {
+            List<PlateOutline> outlines =
+                    PlateOutline.of(cap, Assemblies.of(bare).holding(cap));
+            assertTrue(!outlines.isEmpty() && outlines.stream().noneMatch(o -> o.isButted(cap)));
+        }
     }
 
     private static List<String> said(String yaml) {
