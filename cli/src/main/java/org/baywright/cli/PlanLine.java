@@ -64,15 +64,19 @@ final class PlanLine {
         return line(cuts.section().designation() + ": ", told, !cuts.isByLength());
     }
 
+    private static String counted(int count, String one) {
+        return count + " " + one + (count == 1 ? "" : "s");
+    }
+
     private static String line(String name, Told told, boolean priced) {
         int yard = told.bars - told.toBuy;
         String line = String.format(
                 Locale.ROOT,
-                "%s%d bars%s, %d layouts, %.1f m bought, %.1f m used, %.1f %% waste, longest off-cut %.0f mm",
+                "%s%s%s, %s, %.1f m bought, %.1f m used, %.1f %% waste, longest off-cut %.0f mm",
                 name,
-                told.toBuy,
+                counted(told.toBuy, "bar"),
                 yard == 0 ? "" : " to buy and " + yard + " from the yard",
-                told.layouts,
+                counted(told.layouts, "layout"),
                 told.purchasedMm / 1000,
                 told.usedMm / 1000,
                 told.wastePercent,

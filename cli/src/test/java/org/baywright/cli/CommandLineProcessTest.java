@@ -105,7 +105,7 @@ class CommandLineProcessTest {
         Path out = folder.resolve("cut");
         Run run = run(FIVE_NUMBERS, "cut", "-", "--out", out.toString());
         assertEquals(Baywright.DONE, run.code, run.err);
-        assertTrue(run.out.contains("SHS 100x100x5: 4 bars, 1 layouts, 32.0 m bought"), run.out);
+        assertTrue(run.out.contains("SHS 100x100x5: 4 bars, 1 layout, 32.0 m bought"), run.out);
         String[] lines = run.out.strip().split("\n");
         String sum = lines[lines.length - 1];
         assertTrue(sum.matches("bars \\d+ purchased_mm \\d+ lower_bound_mm \\d+ proven (true|false)"), sum);

@@ -1,7 +1,9 @@
 package org.baywright.model.parts;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -17,18 +19,24 @@ public final class SiteJoints {
      */
     public record Joint(Part piece, Part to, double length, boolean allRound) {}
 
+    private static final Set<PartKind> CARRIERS = EnumSet.of(
+            PartKind.JAMB, PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+
     private final STRtree index = new STRtree();
     private final List<Joint> joints = new ArrayList<>();
 
     private SiteJoints(Shed shed) {
         shed.parts().stream()
-                .filter(p -> p.kind().group() == PartKind.Group.LIFTING || p.kind() == PartKind.JAMB)
+                .filter(p -> p.kind().group() == PartKind.Group.LIFTING || CARRIERS.contains(p.kind()))
                 .flatMap(p -> p.places().stream().map(place -> Standing.of(p, place)))
                 .forEach(s -> index.insert(s.plan(), s));
         index.build();
         each(shed, PartKind.HEADER).forEach(this::trim);
         each(shed, PartKind.SILL).forEach(this::trim);
         each(shed, PartKind.LIFTING_PLATE).forEach(this::lifting);
+        each(shed, PartKind.CAP_PLATE).forEach(plate -> end(plate, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER));
+        each(shed, PartKind.KNEE_PLATE).forEach(plate -> end(plate, PartKind.COLUMN));
+        each(shed, PartKind.LEAN_TO_PLATE).forEach(plate -> end(plate, PartKind.COLUMN));
     }
 
     /** The joints of a shed, one by one. */
@@ -38,6 +46,18 @@ public final class SiteJoints {
 
     private static Stream<Standing> each(Shed shed, PartKind kind) {
         return shed.parts(kind).stream().flatMap(p -> p.places().stream().map(place -> Standing.of(p, place)));
+    }
+
+    /** An end plate without holes on what it bears against: along both sides, as far as they lie on each other. */
+    private void end(Standing plate, PartKind... carriers) {
+        for (PartKind carrier : carriers) {
+            for (Standing member : met(plate, carrier)) {
+                double along = plate.shared(member, member.place().placement().along());
+                if (plate.part().holes().isEmpty() && along > 0) {
+                    joints.add(new Joint(plate.part(), member.part(), 2 * along, false));
+                }
+            }
+        }
     }
 
     /** A header or sill between its jambs, square at both ends. */

@@ -42,7 +42,7 @@ final class OpeningsApartRule implements Rule {
             asked.error(
                     "openings-overlap",
                     Asked.key(second),
-                    "there are " + Asked.mm(between) + " mm between it and opening " + first.number()
+                    "there are " + Asked.mm(between) + " mm between it and " + Asked.key(first)
                             + " over or under it; a header and a sill take " + Asked.mm(trims),
                     "change sill or height");
         }
@@ -62,13 +62,13 @@ final class OpeningsApartRule implements Rule {
 
     private static String told(OpeningPlace first, OpeningPlace second, double gap, double jambs) {
         if (gap < 0 && isApartInHeight(first, second)) {
-            return "it stands above or below opening " + first.number()
+            return "it stands above or below " + Asked.key(first)
                     + " of the same wall with other edges; jambs run from the floor to"
                     + " the roof, so that two openings over each other share theirs";
         }
         return gap < 0
-                ? "it runs " + Asked.mm(-gap) + " mm into opening " + first.number() + " of the same wall"
-                : "it stands " + Asked.mm(gap) + " mm from opening " + first.number() + "; a jamb for each takes "
+                ? "it runs " + Asked.mm(-gap) + " mm into " + Asked.key(first) + " of the same wall"
+                : "it stands " + Asked.mm(gap) + " mm from " + Asked.key(first) + "; a jamb for each takes "
                         + Asked.mm(jambs);
     }
 }

@@ -3,6 +3,7 @@ package org.baywright.render.sheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.baywright.model.definition.Member;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Hole;
@@ -10,6 +11,7 @@ import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
 import org.baywright.render.view.HiddenLines;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
@@ -65,15 +67,17 @@ record FrameView(Shed shed, int frame, List<ViewLine> lines) {
 
     /** Base plates of mullions and jambs stand beside the frame. */
     private boolean stands(Part part, Place place) {
-        double x = place.placement().origin().x();
         return part.kind() != PartKind.BASE_PLATE
                 || shed.setOut().columnLines().stream()
                         .filter(l -> l.has(frame))
-                        .map(l -> l.x()
-                                + l.inward()
-                                        * l.column(shed.definition(), frame).depth()
-                                        / 2)
-                        .anyMatch(middle -> Math.abs(middle - x) < 1);
+                        .anyMatch(l -> isUnder(l, place.placement().origin()));
+    }
+
+    private boolean isUnder(ColumnLine line, Vec3 plate) {
+        Member column = line.column(shed.definition(), frame);
+        double across = line.x() + line.inward() * column.depth() / 2 - plate.x();
+        double along = shed.setOut().frameLine(frame) - plate.y();
+        return Math.abs(across) < 1 && Math.abs(along) < column.width() / 2 + 1;
     }
 
     /** The parts of the frame of one kind, from left to right. */

@@ -58,7 +58,7 @@ final class LiftSheets {
 
     private static String title(Lift.Kind kind) {
         return switch (kind) {
-            case FRAME -> "Frames lifted whole: columns and rafters with their plates and cleats, bolted together";
+            case FRAME -> "Frames lifted whole: columns and rafters with their plates and cleats, joined";
             case RAFTER_PAIR -> "Or rafter pairs bolted at the ridge, with their plates and cleats";
             case PIECE -> "Or piece by piece, each with what is welded to it";
             case PACK -> "Rows in packs, one slope or one wall of a bay at a time";

@@ -3,10 +3,10 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
-import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
@@ -230,9 +230,8 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
     }
 
     private List<Paragraph> words(String tile) {
-        Material.Bar bar = (Material.Bar) outline.members().get(0).material();
         List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.heading(plate.mark() + " under " + outline.marks() + ", " + bar.description() + tile
+        words.add(Paragraph.heading(plate.mark() + " under " + outline.marks() + ", " + sections() + tile
                 + ". PRINT AT 100 %, NO FITTING. MEASURE BEFORE YOU DRILL."));
         words.add(Paragraph.of(
                 "Both check scales must measure 100 mm on your print. Seen from above, outside on the left:"
@@ -241,6 +240,13 @@ record Template(Part plate, PlateOutline outline, Anchor anchor) {
         words.add(Paragraph.of(
                 "Draft, not for construction until certified. Extract dust; find bars and services first."));
         return words;
+    }
+
+    private String sections() {
+        return outline.members().stream()
+                .map(member -> member.material().description())
+                .distinct()
+                .collect(Collectors.joining(" and "));
     }
 
     private String holes() {
