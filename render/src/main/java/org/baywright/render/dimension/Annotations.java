@@ -2,6 +2,7 @@ package org.baywright.render.dimension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -114,6 +115,29 @@ public final class Annotations {
     public Annotations aligned(Vec2 from, Vec2 to, Vec2 towards) {
         Rail rail = Rail.through(view.toPaper(from), view.toPaper(to), towards);
         return chain(rail, new DimensionChain(List.of(from, to), Direction.ALIGNED));
+    }
+
+    /**
+     * A chain parallel to the line from its first point to its last, on the side a direction points to, where there is
+     * room for its figures within some paper; else none.
+     */
+    public Annotations aligned(List<Vec2> points, Vec2 towards, Envelope within) {
+        Vec2 from = view.toPaper(points.get(0));
+        Rail rail = Rail.through(from, view.toPaper(points.get(points.size() - 1)), towards);
+        List<Vec2> ordered = points.stream()
+                .sorted(Comparator.comparingDouble(p -> rail.of(view.toPaper(p)).x()))
+                .toList();
+        List<Dimension> segments = new DimensionChain(ordered, Direction.ALIGNED).segments();
+        double[] room = rail.room(within);
+        new ChainPlan(rail, view, room[0], room[1])
+                .of(segments)
+                .flatMap(plan -> rows.placeWithin(
+                        rail, plan, ordered.stream().map(view::toPaper).toList(), within))
+                .ifPresent(ink -> {
+                    add(ink);
+                    dimensions.addAll(segments);
+                });
+        return this;
     }
 
     private Annotations chain(Rail rail, DimensionChain chain) {

@@ -35,8 +35,8 @@ final class BillSheets {
 
     private BillSheets() {}
 
-    /** What to buy is no business of the council's. */
-    static List<Draft> of(Shed shed, Bill bill, SetScope scope) {
+    /** What to buy is no business of the council's; it comes last, so that both sets number their sheets alike. */
+    static List<Draft> of(Shed shed, Bill bill, SetScope scope, int firstNumber) {
         SheetFlow flow = new SheetFlow();
         flow.table(
                 "Members and plates by mark; saw cuts are degrees from square, balance is from end A",
@@ -45,7 +45,7 @@ final class BillSheets {
             flow.table(BillGroup.STOCK.title(), OrderTables.stock(bill));
             flow.table(BillGroup.ANCHORS.title(), OrderTables.anchors(bill));
         }
-        return flow.drafts("S8.", "Member and plate schedule");
+        return flow.drafts("S8.", firstNumber, "Member and plate schedule");
     }
 
     /** One row a mark. */

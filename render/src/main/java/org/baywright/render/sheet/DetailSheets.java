@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.RoofRows;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
@@ -97,8 +99,12 @@ final class DetailSheets {
         List<ViewLine> lines =
                 RoundBars.outlined(building.shed(), HiddenLines.visible(items(detail, window), detail.view()));
         view.draw(Window.cut(lines, window), Pen.VISIBLE, Layer.STEEL);
+        DetailFigures figures = new DetailFigures(view, detail.view(), window);
         if (detail.clad()) {
+            roofFigures(figures, detail);
             clad(view, detail, window);
+        } else {
+            cleatFigures(figures, detail);
         }
         names(view, detail, lines, window);
     }
@@ -142,6 +148,34 @@ final class DetailSheets {
                 view.annotate().note(longest.from().plus(longest.to()).times(0.5), cut.name());
             }
         }
+    }
+
+    /** What the plane through the detail's middle meets: sheet ends, rows of purlins, gutters. */
+    private void roofFigures(DetailFigures figures, Detail detail) {
+        double y = detail.at().y();
+        List<RoofRows> slopes =
+                RoofRows.of(building.shed().definition(), building.shed().setOut());
+        figures.ridge(slopes);
+        for (RoofRows rows : slopes) {
+            if (rows.from() <= y && y <= rows.to()) {
+                boolean low = Math.abs(detail.at().x() - rows.slope().eave())
+                        < rows.slope().run() / 2;
+                figures.rows(rows, low ? rows.sheetLow() : rows.sheetHigh());
+                building.cladding().gutters().stream()
+                        .filter(g -> g.slope().line().equals(rows.slope().line()))
+                        .filter(g -> g.from().y() <= y && y <= g.to().y())
+                        .forEach(g -> figures.gutter(building, g, rows));
+            }
+        }
+    }
+
+    /** The cleat's edges and holes. */
+    private void cleatFigures(DetailFigures figures, Detail detail) {
+        building.shed()
+                .parts(detail.named().get(0))
+                .forEach(part -> part.places().stream()
+                        .filter(p -> p.placement().origin().distance(detail.at()) < Tolerance.COINCIDENT)
+                        .forEach(p -> figures.plate(part, p.placement(), new Vec2(1, 0))));
     }
 
     /** Each mark once, at the middle of what is seen of it. */

@@ -45,18 +45,24 @@ public final class DrawingSet {
                 () -> BaseSheet.of(shed),
                 () -> FramingSet.of(building, scope),
                 () -> DetailSheets.of(building),
-                () -> BillSheets.of(shed, bill, scope));
+                () -> schedules(shed, bill, scope));
         List<Draft> drafts = new ArrayList<>(
                 series.parallelStream().map(Supplier::get).flatMap(List::stream).toList());
         if (scope == SetScope.ALL) {
             drafts.addAll(FlashingSheets.of(building, next(drafts, "S7.")));
         }
-        drafts.addAll(OpeningSchedule.of(shed, next(drafts, "S8.")));
         // Joints come with their sections but are numbered, and so bound, after the set-out.
         drafts.sort(Comparator.comparing(d -> d.number().charAt(1)));
         // The cover lists the others, so it comes last here and first in the set.
         drafts.add(0, CoverSheet.of(building, drafts));
         return drafts;
+    }
+
+    /** Openings first: their number does not hang on what else a set has. */
+    private static List<Draft> schedules(Shed shed, Bill bill, SetScope scope) {
+        List<Draft> schedules = new ArrayList<>(OpeningSchedule.of(shed, 1));
+        schedules.addAll(BillSheets.of(shed, bill, scope, schedules.size() + 1));
+        return schedules;
     }
 
     /** The number after the highest of a series. */

@@ -43,6 +43,9 @@ final class FramingElevations {
     /** How far the floor line is drawn past the steel. */
     private static final double FLOOR = 500;
 
+    /** Marks of girts, bridging and braces crowd each other on a view smaller than this. */
+    private static final Scale SMALLEST = new Scale(100);
+
     /** Members that are thinner than this on paper are drawn as one line, mm. */
     private static final double LEAST_BREADTH = 0.9;
 
@@ -73,9 +76,10 @@ final class FramingElevations {
     private List<Draft> ends() {
         List<WallView> ends = walls.stream().filter(WallView::isEnd).toList();
         List<Draft> drafts = new ArrayList<>();
-        for (int i = 0; i < ends.size(); i += 2) {
+        int most = ends.stream().anyMatch(FramingElevations::wantsItsOwnSheet) ? 1 : 2;
+        for (int i = 0; i < ends.size(); i += most) {
             SheetBuilder sheet = new SheetBuilder("S6", "Wall framing, ends");
-            List<WallView> two = ends.subList(i, Math.min(i + 2, ends.size()));
+            List<WallView> two = ends.subList(i, Math.min(i + most, ends.size()));
             boolean beside = beside(two);
             for (int k = 0; k < two.size(); k++) {
                 Envelope room = SheetFrame.room();
@@ -85,6 +89,16 @@ final class FramingElevations {
             drafts.add(sheet.build());
         }
         return drafts;
+    }
+
+    /** Whether it is crowded on half a sheet and larger on a whole one. */
+    private static boolean wantsItsOwnSheet(WallView wall) {
+        Envelope room = SheetFrame.room();
+        double half = Math.min(
+                PlacedView.fitting(Cells.row(room, 0, 2), bounds(wall), END).n(),
+                PlacedView.fitting(Cells.column(room, 0, 2), bounds(wall), END).n());
+        return half > SMALLEST.n()
+                && PlacedView.fitting(room, bounds(wall), END).n() < half;
     }
 
     /** Whether two views are drawn at least as large beside each other as above each other. */
@@ -154,8 +168,12 @@ final class FramingElevations {
         List<Draft> drafts = new ArrayList<>();
         List<WallView> waiting = new ArrayList<>();
         for (WallView wall : sides) {
-            if (strips(wall, Cells.row(room, 0, 2)).parted()) {
-                drafts.addAll(parted(wall, strips(wall, room)));
+            Strips half = strips(wall, Cells.row(room, 0, 2));
+            Strips whole = strips(wall, room);
+            boolean crowded = half.scale().n() > SMALLEST.n()
+                    && whole.scale().n() < half.scale().n();
+            if (half.parted() || crowded) {
+                drafts.addAll(parted(wall, whole));
             } else {
                 waiting.add(wall);
             }
@@ -200,7 +218,7 @@ final class FramingElevations {
 
     private Strips strips(WallView wall, Envelope room) {
         List<Double> lines = frames(wall).stream().map(setOut::frameLine).toList();
-        return Strips.of(lines, beyond(wall), bounds(wall).getHeight(), room, LONG);
+        return Strips.of(lines, beyond(wall), bounds(wall).getHeight(), room, LONG, SMALLEST);
     }
 
     private static double beyond(WallView wall) {

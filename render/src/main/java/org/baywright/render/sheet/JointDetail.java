@@ -5,13 +5,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.RoofLine;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
+import org.baywright.render.view.Projection;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
 import org.locationtech.jts.geom.Envelope;
@@ -51,8 +55,39 @@ final class JointDetail {
         view.draw(Window.cut(frame.lines(), window), Pen.OUTLINE, Layer.STEEL);
         if (joint.isBase()) {
             base(view, window);
+        } else {
+            figures(new DetailFigures(view, Projection.front(), window));
         }
         names(view, window);
+    }
+
+    /** Depths of column and rafter, and upright end plates with their holes and the rafter on them. */
+    private void figures(DetailFigures figures) {
+        ColumnLine line = joint.line();
+        Vec2 out = new Vec2(-line.inward(), 0);
+        boolean leanTo = joint.kinds().contains(PartKind.LEAN_TO_PLATE);
+        ColumnLine columns = leanTo ? shed.setOut().main(line.side()) : line;
+        if (!joint.kinds().contains(PartKind.APEX_PLATE)) {
+            double column = columns.column(shed.definition(), frame.frame()).depth();
+            figures.upright(columns.x(), columns.x() + columns.inward() * column);
+        }
+        double rafter = line.rafter(shed.definition(), frame.frame()).depth();
+        boolean atRight = leanTo == (line.inward() < 0);
+        figures.rafter(line.roof(), rafter, joint.kinds().contains(PartKind.APEX_PLATE) ? false : atRight);
+        Stream.of(PartKind.APEX_PLATE, PartKind.KNEE_PLATE, PartKind.LEAN_TO_PLATE)
+                .filter(joint.kinds()::contains)
+                .flatMap(kind -> frame.standing(kind).stream())
+                .filter(s -> Math.abs(s.middle().x() - joint.centre().x()) < joint.reach())
+                .reduce((a, b) -> b)
+                .ifPresent(s -> plate(figures, s, line.roof(), rafter, out));
+    }
+
+    private static void plate(DetailFigures figures, FrameView.Standing plate, RoofLine roof, double rafter, Vec2 out) {
+        double x = plate.middle().x();
+        double top = roof.heightAt(x);
+        Vec3 upper = new Vec3(x, plate.place().placement().origin().y(), top);
+        figures.plate(
+                plate.part(), plate.place().placement(), out, upper, upper.minus(new Vec3(0, 0, roof.plumb(rafter))));
     }
 
     /** Names each mark of the joint once, at the middle of what is seen of it. */

@@ -76,7 +76,7 @@ final class KeyFigures {
         String to = ", floor to top of rafter steel";
         millimetres((gable ? "Eave" : "Low eave") + to, "eaveHeightMm");
         millimetres((gable ? "Apex" : "High eave") + to, "apexHeightMm");
-        millimetres("Clear, floor to under rafter at column face", "clearUnderRafterMm");
+        millimetres("Clear, floor to under rafter at outside face", "clearUnderRafterMm");
         for (ColumnLine line : shed.setOut().leanTos()) {
             row("Lean-to outer eave, line " + line.letter() + to, mm(line.eaveHeight()));
         }

@@ -178,7 +178,7 @@ final class SiteSheet {
                 + " check them before setting out."));
         notes.add(Paragraph.bullet(
                 definition.envelope().isFull()
-                        ? "Setbacks are the least distances to the outermost edge of roof and gutters, the dashed line."
+                        ? "Setbacks are the least distances to the outermost edge of roof and gutters, past the walls drawn."
                                 + " The council says what it counts to."
                         : "Setbacks are the least distances to the outline over string lines; roof, sheets, gutters"
                                 + " stand out beyond it. The council says what it counts to."));

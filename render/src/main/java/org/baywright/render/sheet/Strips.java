@@ -30,13 +30,19 @@ record Strips(Scale scale, List<Strip> strips) {
      * @param margins round each strip
      */
     static Strips of(List<Double> frameLines, double beyond, double tall, Envelope room, Margins margins) {
+        return of(frameLines, beyond, tall, room, margins, SMALLEST);
+    }
+
+    /** The same, parted where they would be smaller than a scale; strips that are too tall for it stay smaller. */
+    static Strips of(
+            List<Double> frameLines, double beyond, double tall, Envelope room, Margins margins, Scale smallest) {
         double length = frameLines.get(frameLines.size() - 1) - frameLines.get(0) + 2 * beyond;
         Scale whole = PlacedView.fitting(room, new Envelope(0, length, 0, tall), margins);
-        if (whole.n() <= SMALLEST.n() || frameLines.size() == 2) {
+        if (whole.n() <= smallest.n() || frameLines.size() == 2) {
             return new Strips(whole, List.of(new Strip(1, frameLines.size(), 0, room)));
         }
         Scale tallest = PlacedView.fitting(room, new Envelope(0, 0, 0, tall), margins);
-        Scale scale = tallest.n() > SMALLEST.n() ? tallest : SMALLEST;
+        Scale scale = tallest.n() > smallest.n() ? tallest : smallest;
         double capacity = margins.within(room).getWidth() * scale.n() - 2 * beyond;
         double each = scale.toPaper(tall) + margins.above() + margins.below() + PlacedView.FOOT;
         int perSheet = Math.max(1, (int) (room.getHeight() / each));

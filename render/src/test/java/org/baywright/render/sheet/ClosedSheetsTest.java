@@ -21,6 +21,8 @@ import org.baywright.model.takeoff.Bill;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Row;
 import org.baywright.render.mark.Arc;
+import org.baywright.render.mark.Bounds;
+import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
@@ -28,6 +30,7 @@ import org.baywright.render.paper.Pen;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Envelope;
 
 /** Flashing profiles, schedule of openings, details, and the two sets, of closed sheds. */
 class ClosedSheetsTest {
@@ -204,6 +207,37 @@ class ClosedSheetsTest {
         assertTrue(words.stream().anyMatch(w -> w.startsWith("Roof sheet ")));
     }
 
+    /** Every detail gives the sizes that govern it, inside its border. */
+    @ParameterizedTest
+    @MethodSource("buildings")
+    void detailsCarryFigures(Building building) {
+        List<Draft> drafts = DetailSheets.of(building);
+        for (Draft draft : drafts) {
+            List<Envelope> borders = draft.marks().stream()
+                    .filter(m -> m instanceof Stroke s
+                            && s.closed()
+                            && s.pen() == Pen.DIMENSION
+                            && s.part().isEmpty())
+                    .map(Bounds::of)
+                    .filter(b -> b.getHeight() > 60)
+                    .toList();
+            List<Text> figures = Sheds.texts(draft)
+                    .filter(t -> t.layer() == Layer.DIMENSION && t.content().matches("[0-9.]+"))
+                    .toList();
+            assertFalse(borders.isEmpty());
+            borders.forEach(b -> assertTrue(
+                    figures.stream().filter(t -> b.covers(Bounds.of(t))).count() >= 2,
+                    draft.number() + ": too few figures in a detail"));
+            figures.forEach(t -> assertTrue(
+                    borders.stream().anyMatch(b -> b.covers(Bounds.of(t))), draft.number() + ": outside " + t));
+        }
+        Set<String> words =
+                drafts.stream().flatMap(Sheds::texts).map(Text::content).collect(Collectors.toSet());
+        double depth =
+                building.shed().definition().envelope().roofWater().gutter().depth();
+        assertTrue(words.contains(Figure.length(depth)), "depth of the gutter");
+    }
+
     @Test
     void aBareFrameHasNone() {
         Building bare = Building.of(Definitions.of(Sheds.FULL.replace("envelope: full", "envelope: none")));
@@ -223,6 +257,9 @@ class ClosedSheetsTest {
         more.removeAll(titles(council));
         assertEquals(Set.of("Flashing profiles", "Purlin and girt schedule"), more);
         assertEquals(all.size(), all.stream().map(Draft::number).distinct().count(), "a number twice");
+        Set<String> numbered =
+                all.stream().map(d -> d.number() + " " + d.title()).collect(Collectors.toSet());
+        council.forEach(d -> assertTrue(numbered.contains(d.number() + " " + d.title()), d.number() + " elsewhere"));
         for (String series : List.of("S0", "S2", "S3", "S4", "S5", "S6", "S7", "S8")) {
             assertTrue(council.stream().anyMatch(d -> d.number().startsWith(series)), series);
         }

@@ -65,7 +65,7 @@ class CoverAndListsTest {
         }
 
         List<Draft> lists() {
-            List<Draft> bills = BillSheets.of(shed, bill, SetScope.ALL);
+            List<Draft> bills = BillSheets.of(shed, bill, SetScope.ALL, 1);
             List<Draft> drafts = new ArrayList<>(List.of(CoverSheet.of(new Building(shed, Cladding.of(shed)), bills)));
             drafts.addAll(bills);
             drafts.addAll(OrderSet.drafts(new Building(shed, Cladding.of(shed)), bill));
@@ -160,7 +160,7 @@ class CoverAndListsTest {
     @MethodSource("cases")
     void everyMarkIsPrintedOnTheBillSheets(Case shed) {
         double left = SheetFrame.room().getMinX() + 5;
-        List<String> atLeft = BillSheets.of(shed.shed(), shed.bill(), SetScope.ALL).stream()
+        List<String> atLeft = BillSheets.of(shed.shed(), shed.bill(), SetScope.ALL, 1).stream()
                 .flatMap(d -> texts(d.marks()).stream())
                 .filter(t -> t.at().x() < left && t.align() == Text.Align.LEFT)
                 .map(Text::content)
@@ -210,7 +210,7 @@ class CoverAndListsTest {
     @Test
     void aLongScheduleRunsOnAndSaysSo() {
         Case motley = Case.of("motley", MOTLEY);
-        List<Draft> sheets = BillSheets.of(motley.shed(), motley.bill(), SetScope.ALL);
+        List<Draft> sheets = BillSheets.of(motley.shed(), motley.bill(), SetScope.ALL, 1);
         assertTrue(sheets.size() > 1);
         assertTrue(texts(sheets.get(1).marks()).get(0).content().endsWith(", continued"));
         assertEquals(
