@@ -266,6 +266,31 @@ class CommandLineProcessTest {
         assertArrayEquals(before, Files.readAllBytes(out.resolve("parts.csv")));
     }
 
+    /** Told to stop while files are being written, as by Ctrl-C. */
+    @Test
+    void aStoppedRunLeavesNoHalfWrittenFile() throws Exception {
+        Path out = folder.resolve("out");
+        Path shed = Files.writeString(folder.resolve("shed.yaml"), FIVE_NUMBERS);
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        "org.baywright.cli.Baywright",
+                        "make",
+                        shed.toString(),
+                        "--out",
+                        out.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("log").toFile())
+                .start();
+        while (process.isAlive() && (Files.notExists(out) || names(out).isEmpty())) {
+            Thread.sleep(1);
+        }
+        process.destroy();
+        assertTrue(process.waitFor() != Baywright.DONE);
+        assertFalse(Files.exists(out));
+    }
+
     @Test
     void exitCodes() throws Exception {
         assertEquals(Baywright.DONE, run("", "--help").code);

@@ -24,6 +24,7 @@ public final class ShedRules {
             new OpeningsApartRule(),
             new OpeningHiddenRule(),
             new WayInRule(),
+            new SlidingLeafRule(),
             new BraceInOpeningRule(),
             new BraceDepthRule(),
             new SheetPitchRule(),

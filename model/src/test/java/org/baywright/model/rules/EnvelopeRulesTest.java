@@ -131,6 +131,25 @@ class EnvelopeRulesTest {
         assertEquals("give both the same width and offset", told.remedy());
     }
 
+    /** A leaf of 2200 slides to the right, from 2100 past the door's left edge to 4300. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "wall: front, offset: 6250, width: 900, sill: 900 | (sliding-leaf-over)",
+                "wall: front, offset: 6301, width: 900, sill: 900 |",
+                "wall: front, offset: 500, width: 900, sill: 900 |",
+                "wall: front, offset: 6000, width: 900, sill: 2100, height: 500 |",
+                "wall: front, offset: 6000, width: 900, sill: 2099, height: 500 | (sliding-leaf-over)",
+                "wall: rear, offset: 6000, width: 900, sill: 900 |",
+            })
+    void aSlidingLeafParkedOverAnOpeningIsTold(String window, String codes) {
+        assertCodes(
+                codes,
+                SHED + "openings: [{type: slidingDoor, wall: front, offset: 2000, width: 2000, height: 2000},"
+                        + " {type: window, " + window + "}]\n");
+    }
+
     @Test
     void aRollerDoorsRollWantsRoomBelowAnOpeningOverIt() {
         String over = SHED + "openings: [{type: rollerDoor, wall: front, width: 2400, height: 2000, sill: 0},"

@@ -15,7 +15,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -69,7 +69,7 @@ public final class OutputFolder {
         List<Path> made = missing(folder);
         boolean done = false;
         try {
-            stage(folder, files);
+            stage(folder, files, made);
             done = true;
             removeFormer(folder, files.keySet(), replaced);
         } catch (FileSystemException e) {
@@ -81,15 +81,12 @@ public final class OutputFolder {
         }
     }
 
-    private static void stage(Path folder, Map<String, Content> files) throws IOException {
+    private static void stage(Path folder, Map<String, Content> files, List<Path> made) throws IOException {
         Files.createDirectories(folder);
-        Path staging = Files.createTempDirectory(folder, ".unfinished-");
-        try {
-            OutputFolder output = new OutputFolder(folder, staging);
+        try (Staging staging = Staging.in(folder, () -> removeEmpty(made))) {
+            OutputFolder output = new OutputFolder(folder, staging.top());
             output.prepare(files);
-            output.replace(List.copyOf(files.keySet()));
-        } finally {
-            removeAll(staging);
+            staging.unstopped(() -> output.replace(List.copyOf(files.keySet())));
         }
     }
 
@@ -112,7 +109,24 @@ public final class OutputFolder {
         } catch (ExecutionException e) {
             throw failure(e.getCause());
         } finally {
-            workers.shutdown();
+            end(workers);
+        }
+    }
+
+    /** Waits for those that an interrupt found at work: they would go on to write where all is being cleared away. */
+    private static void end(ExecutorService workers) {
+        workers.shutdownNow();
+        boolean interrupted = false;
+        boolean ended = false;
+        while (!ended) {
+            try {
+                ended = workers.awaitTermination(1, TimeUnit.MINUTES);
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -212,17 +226,6 @@ public final class OutputFolder {
                 if (!written.contains(name) && replaced.test(name)) {
                     Files.delete(file);
                 }
-            }
-        }
-    }
-
-    private static void removeAll(Path top) throws IOException {
-        if (Files.notExists(top)) {
-            return;
-        }
-        try (Stream<Path> inside = Files.walk(top)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
             }
         }
     }

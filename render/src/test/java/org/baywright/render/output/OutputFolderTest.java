@@ -12,6 +12,9 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.baywright.render.output.OutputFolder.Content;
 import org.junit.jupiter.api.Test;
@@ -83,6 +86,36 @@ class OutputFolderTest {
         assertTrue(e.getMessage().contains("b.pdf"), e.getMessage());
         assertEquals("before", Files.readString(folder.resolve("a.csv")));
         assertEquals(List.of("a.csv", "b.pdf"), names());
+    }
+
+    /** A writer that takes no notice of the interrupt has ended before all is cleared away. */
+    @Test
+    void anInterruptWaitsForTheWritersAndLeavesNothing() throws Exception {
+        CountDownLatch started = new CountDownLatch(1);
+        AtomicBoolean ended = new AtomicBoolean();
+        Content slow = out -> {
+            started.countDown();
+            long until = System.nanoTime() + 300_000_000L;
+            while (System.nanoTime() < until) {
+                out.write(1);
+            }
+            ended.set(true);
+        };
+        AtomicReference<Throwable> told = new AtomicReference<>();
+        Thread writer = new Thread(() -> {
+            try {
+                OutputFolder.write(folder.resolve("deep"), files("one", slow));
+            } catch (IOException e) {
+                told.set(e);
+            }
+        });
+        writer.start();
+        started.await();
+        writer.interrupt();
+        writer.join();
+        assertTrue(ended.get());
+        assertEquals("stopped while writing", told.get().getMessage());
+        assertEquals(List.of(), names());
     }
 
     @Test
