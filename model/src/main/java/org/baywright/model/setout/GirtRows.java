@@ -72,7 +72,20 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 .map(r -> clear(r, taken))
                 .sorted()
                 .toList());
-        return new GirtRows(cover, filled(apart, girts.spacing() + LEAST_SPACE, taken));
+        List<Double> filled = filled(apart, girts.spacing() + LEAST_SPACE, taken);
+        return new GirtRows(cover, end ? topped(filled, high, girts.spacing(), taken) : filled);
+    }
+
+    /** Where the row that would hold the wall under the ridge went down, one more is put half way up when that is free. */
+    private static List<Double> topped(List<Double> rows, double high, double widest, List<double[]> taken) {
+        double last = rows.isEmpty() ? high : rows.get(rows.size() - 1);
+        double middle = clear((last + high) / 2, taken);
+        if (high - last <= widest + 1e-6 || middle - last < LEAST_SPACE) {
+            return rows;
+        }
+        List<Double> topped = new ArrayList<>(rows);
+        topped.add(middle);
+        return topped;
     }
 
     /** Where rows that went down left a wide space, one more is put into its middle when that is free. */

@@ -152,7 +152,16 @@ class WallPropertyTest {
                         space <= most + TOLERANCE || cover.low() == 0 && space <= most + lean,
                         () -> "rows " + space + " apart");
             }
+            assertTrue(heldUnderTheRidge(cover, at, most), () -> "rows " + at + " under the ridge");
         }
+    }
+
+    /** The last row of an end wall is no further under the ridge than asked, give or take what a cap takes. */
+    private static boolean heldUnderTheRidge(WallCover cover, List<Double> at, double most) {
+        double ridge =
+                cover.face().outline().stream().mapToDouble(p -> p.y()).max().orElseThrow();
+        double cap = 500;
+        return !cover.face().wall().isEnd() || at.isEmpty() || ridge - at.get(at.size() - 1) <= most + cap;
     }
 
     /** Bolts near both ends of a length go through a cleat that it touches; a lap shares one. */
