@@ -28,9 +28,16 @@ public final class Assemblies {
     private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> UPRIGHTS =
             EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
-    /** What a girt's cleat may stand on: the uprights, and the header or sill that a trimmer lies on. */
+    /** What a girt's cleat may stand on: uprights, the header or sill that a trimmer lies on, a rafter at the rake. */
     private static final Set<PartKind> WALL = EnumSet.of(
-            PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB, PartKind.HEADER, PartKind.SILL);
+            PartKind.COLUMN,
+            PartKind.LEAN_TO_COLUMN,
+            PartKind.MULLION,
+            PartKind.JAMB,
+            PartKind.HEADER,
+            PartKind.SILL,
+            PartKind.RAFTER,
+            PartKind.LEAN_TO_RAFTER);
 
     private static final Map<PartKind, Set<PartKind>> CARRIED_BY = new EnumMap<>(Map.of(
             PartKind.BASE_PLATE, UPRIGHTS,
@@ -121,9 +128,9 @@ public final class Assemblies {
                 : touched(plate, seats, seat).flatMap(this::host);
     }
 
-    /** A girt's cleat at the end of a header stands on the jamb beside it, which it meets no less. */
-    private static boolean isTrim(Part part) {
-        return part.kind() == PartKind.HEADER || part.kind() == PartKind.SILL;
+    /** A girt's cleat at the end of a header or under a rafter stands on the upright beside it, which it meets no less. */
+    private static boolean isSecond(Standing plate, Part host) {
+        return plate.part().kind() == PartKind.GIRT_CLEAT && !UPRIGHTS.contains(host.kind());
     }
 
     /**
@@ -135,7 +142,7 @@ public final class Assemblies {
         List<Standing> near = index.query(plate.plan());
         return near.stream()
                 .filter(other -> wanted.test(other.part()) && plate.touches(other))
-                .min(Comparator.comparing((Standing other) -> isTrim(other.part()))
+                .min(Comparator.comparing((Standing other) -> isSecond(plate, other.part()))
                         .thenComparingLong(other -> Math.round(plate.gap(other) * 1e4))
                         .thenComparing(Standing.FROM_A1));
     }

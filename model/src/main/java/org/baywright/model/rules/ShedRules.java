@@ -36,7 +36,8 @@ public final class ShedRules {
             new AnchorEdgeRule(),
             new AnchorSpacingRule(),
             new BarStrikeRule(),
-            new LiftingRoomRule());
+            new LiftingRoomRule(),
+            new LooseCleatRule());
 
     private ShedRules() {}
 

@@ -29,8 +29,12 @@ class EnvelopeRulesTest {
             envelope: full
             """;
     /** What is told of the anchors of nearly every shed, and of the pipes of nearly every open lean-to. */
-    private static final Set<String> USUAL =
-            Set.of("anchor-near-edge", "anchors-share-concrete", "plates-share-concrete", "downpipe-short");
+    private static final Set<String> USUAL = Set.of(
+            "anchor-near-edge",
+            "anchors-share-concrete",
+            "plates-share-concrete",
+            "downpipe-short",
+            "plates-meet-nothing");
 
     private static final String DOOR = "openings: [{type: door, wall: front}]\n";
     private static final String LEAN_TO = "leanTos: [{side: left, width: 4000, drop: 300}]\n";

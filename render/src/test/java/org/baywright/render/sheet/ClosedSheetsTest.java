@@ -18,6 +18,7 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.takeoff.Bill;
+import org.baywright.model.takeoff.FlashingLengths;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Row;
 import org.baywright.render.mark.Arc;
@@ -74,7 +75,7 @@ class ClosedSheetsTest {
         for (Flashing flashing : building.cladding().flashings()) {
             String girth = "Girth " + Figure.length(flashing.girth()) + ", " + flashing.folds() + " folds.";
             assertTrue(words.contains(girth), girth);
-            String pieces = flashing.pieces() + " @ " + Figure.length(flashing.stockLength());
+            String pieces = new FlashingLengths(flashing).toBuy() + " @ " + Figure.length(flashing.stockLength());
             assertTrue(words.stream().anyMatch(w -> w.startsWith(pieces)), pieces);
             for (int i = 1; i < flashing.fold().size(); i++) {
                 String leg = Figure.length(
