@@ -57,7 +57,9 @@ public final class Assemblies {
             PartKind.PURLIN_CLEAT,
             Assemblies::seatsCleats,
             PartKind.LIFTING_PLATE,
-            part -> part.kind() == PartKind.LIFTING_BRACKET);
+            part -> part.kind() == PartKind.LIFTING_BRACKET,
+            PartKind.MULLION_CLEAT,
+            part -> part.kind() == PartKind.APEX_PLATE);
 
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();

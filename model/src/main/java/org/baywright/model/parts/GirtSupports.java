@@ -93,7 +93,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         double line = left ? bay.cover().bay().from() : bay.cover().bay().to();
         int into = left ? 1 : -1;
         double room = flush() ? columnRoom(line, left) : outsideRoom(left);
-        double gap = besideRafters ? room - carrierFace(line, left) : HALF_GAP;
+        double gap = flush() ? room - carrier(line, left) : HALF_GAP;
         double at = line + into * room;
         return new Support(at, at, at, gap, pastCorner(line, left) ? cornerBolt(line, room) : GirtSpan.End.TO_BOLTS);
     }
@@ -105,8 +105,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
 
     /** From the end of such a girt to a cleat on the inner edge of the corner's column: a flange, when it has such. */
     private double cornerBolt(double u, double room) {
-        ColumnLine line = bay.face().leanTo().orElseGet(() -> nearestMain(u));
-        return line.column(bay.definition(), bay.frame()).depth() - CLEAT / 2 - room;
+        return cornerLine(u).column(bay.definition(), bay.frame()).depth() - CLEAT / 2 - room;
     }
 
     /** From the end of the bay into it, to where a girt outside the columns ends; negative past it. */
@@ -142,6 +141,20 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
 
     private Member column(boolean left) {
         return line().column(bay.definition(), frame(left));
+    }
+
+    /** From the end of the bay to what carries a flush girt's cleat; girts deeper than it stop further off. */
+    private double carrier(double u, boolean left) {
+        if (!isEndWall()) {
+            return besideRafters ? carrierFace(u, left) : columnFace(u, left);
+        }
+        return meetsMain(left)
+                ? 0
+                : cornerLine(u).column(bay.definition(), bay.frame()).depth();
+    }
+
+    private ColumnLine cornerLine(double u) {
+        return bay.face().leanTo().orElseGet(() -> nearestMain(u));
     }
 
     /** From the end of the bay to the face that looks into it of its column or rafter, and a gap. */

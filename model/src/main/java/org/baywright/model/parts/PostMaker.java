@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.RoofShape;
+import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
@@ -26,11 +27,6 @@ import org.baywright.model.setout.WallPosts.Post;
  * @param bay the bay
  */
 record PostMaker(WallBay bay) {
-    /** What apex plates take below and beside the rafters. Common practice, no source. */
-    private static final double APEX_BELOW = PlateRoom.WELD + 5;
-
-    private static final double APEX_ROOM = 110;
-
     /** Between two base plates. Common practice, no source. */
     private static final double PLATES_APART = 5;
 
@@ -188,19 +184,36 @@ record PostMaker(WallBay bay) {
         return Plane.through(middle, roof.outward());
     }
 
-    /** The lowest of the steel over an upright; at the ridge the apex plates hang below the rafters. */
+    /** The lowest of the steel over an upright; at the ridge that may be the foot of the plates there. */
     private double lowest(double u) {
         return lowest(u, member().width() / 2);
     }
 
     private double lowest(double u, double half) {
-        return Math.min(bay.underRafter(u - half), bay.underRafter(u + half)) - (isRidge(u) ? APEX_BELOW : 0);
+        double rafters = Math.min(bay.underRafter(u - half), bay.underRafter(u + half));
+        return isRidge(u) ? Math.min(rafters, apexFoot()) : rafters;
+    }
+
+    /** The lower edge of the plates at the ridge. */
+    private double apexFoot() {
+        RoofLine roof = bay.setOut().main(Side.LEFT).roof();
+        double thickness = apexThickness();
+        ApexDesign plates = ApexDesign.of(
+                bay.definition().rafterAt(bay.frame(), Side.LEFT),
+                bay.definition().rafterAt(bay.frame(), Side.RIGHT),
+                roof);
+        double top = roof.heightAt(bay.setOut().span() / 2 - thickness);
+        return thickness > 0 ? top - plates.height() : Double.POSITIVE_INFINITY;
+    }
+
+    private double apexThickness() {
+        return bay.definition().plates().apexThickness();
     }
 
     private boolean isRidge(double u) {
         boolean gable = bay.definition().shape().roofShape() == RoofShape.GABLE;
         double x = bay.face().toWorld(u, 0, 0).x();
-        double room = member().width() / 2 + APEX_ROOM;
+        double room = member().width() / 2 + apexThickness() + PlateRoom.WELD;
         return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
     }
 
