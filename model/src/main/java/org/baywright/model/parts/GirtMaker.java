@@ -12,6 +12,8 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RowStand;
+import org.baywright.model.setout.WallCover;
+import org.baywright.model.setout.WallFace;
 
 /**
  * The girts of a bay with their cleats: each length runs from support to support and stops at openings. Lengths butt,
@@ -36,6 +38,12 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
 
     /** Between a row's cleat and the rafter's top or an opening. Common practice, no source. */
     private static final double CLEAR = 10;
+
+    /** Room round the row of another wall and its cleat. Common practice, no source. */
+    private static final double APART = 5;
+
+    /** Rows that differ by less lie at one height. */
+    private static final double LEVEL = 0.1;
 
     GirtMaker(WallBay bay, GirtRows rows) {
         this(bay, rows, GirtRows.stand(bay.definition()));
@@ -195,7 +203,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         CleatPlate plate = new CleatPlate(stand);
         double depth = plate.height();
         double bolt = end.over().map(GirtSpan.Lap::line).orElse(end.at() + into * end.toBolt());
-        double reach = flush() ? TO_BOLTS + end.gap() : CLEAT_WIDTH / 2;
+        boolean spans = flush() || end.gap() > GirtSupports.HALF_GAP && isClearOfMain(height);
+        double reach = spans ? TO_BOLTS + end.gap() : CLEAT_WIDTH / 2;
         double width = reach + (flush() ? TO_BOLTS + GirtSupports.HALF_GAP : CLEAT_WIDTH / 2);
         double middle = bolt + into * (width / 2 - reach);
         double from = flush() ? -depth : 0;
@@ -204,6 +213,16 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         List<Double> across = List.of(bolt - middle);
         List<Hole> holes = flush() ? plate.holesFromOutside(across) : plate.holes(across);
         return PlateMaker.plate(PartKind.GIRT_CLEAT, depth, width, CLEAT, holes, bay.place(at));
+    }
+
+    /** Whether a cleat over a row can pass the main wall's rows, which come round the corner: over a back it lies on it. */
+    private boolean isClearOfMain(double height) {
+        double below = member().width() + CLEAT + APART;
+        return WallCover.of(bay.definition(), bay.setOut(), WallFace.of(bay.definition(), bay.setOut())).stream()
+                .filter(cover -> cover.face().isMain()
+                        && cover.face().wall() == bay.face().wall())
+                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream())
+                .noneMatch(row -> height > row - below && height < row - LEVEL);
     }
 
     /** Outside a header and a sill a girt each, unless a row is there already; flush girts leave that to the trims. */

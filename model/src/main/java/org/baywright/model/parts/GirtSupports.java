@@ -93,7 +93,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         double line = left ? bay.cover().bay().from() : bay.cover().bay().to();
         int into = left ? 1 : -1;
         double room = flush() ? columnRoom(line, left) : outsideRoom(left);
-        double gap = flush() ? room - carrier(line, left) : HALF_GAP;
+        double gap = flush() ? room - carrier(line, left) : beside(line, room, left);
         double at = line + into * room;
         return new Support(at, at, at, gap, pastCorner(line, left) ? cornerBolt(line, room) : GirtSpan.End.TO_BOLTS);
     }
@@ -141,6 +141,17 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
 
     private Member column(boolean left) {
         return line().column(bay.definition(), frame(left));
+    }
+
+    /** At an end line the girts of a lean-to's end wall stop beside those of the main wall: cleats reach the column. */
+    private double beside(double u, double room, boolean left) {
+        boolean onEndLine = bay.frame() == 1 || bay.frame() == bay.setOut().frames();
+        if (!isEndWall() || !meetsMain(left) || !onEndLine) {
+            return HALF_GAP;
+        }
+        // The cleat of the main wall's row stands on the inner edge of the column.
+        double free = nearestMain(u).column(bay.definition(), bay.frame()).depth() - CLEAT;
+        return room + Math.min(CLEAT, free);
     }
 
     /** From the end of the bay to what carries a flush girt's cleat; girts deeper than it stop further off. */
