@@ -215,12 +215,11 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return PlateMaker.plate(PartKind.GIRT_CLEAT, depth, width, CLEAT, holes, bay.place(at));
     }
 
-    /** Whether a cleat over a row can pass the main wall's rows, which come round the corner: over a back it lies on it. */
+    /** Whether a cleat over a row can pass the main walls' rows, which come round the corner: over a back it lies on it. */
     private boolean isClearOfMain(double height) {
         double below = member().width() + CLEAT + APART;
         return WallCover.of(bay.definition(), bay.setOut(), WallFace.of(bay.definition(), bay.setOut())).stream()
-                .filter(cover -> cover.face().isMain()
-                        && cover.face().wall() == bay.face().wall())
+                .filter(cover -> cover.face().isMain())
                 .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream())
                 .noneMatch(row -> height > row - below && height < row - LEVEL);
     }

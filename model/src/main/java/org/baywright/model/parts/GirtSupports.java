@@ -143,15 +143,21 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         return line().column(bay.definition(), frame(left));
     }
 
-    /** At an end line the girts of a lean-to's end wall stop beside those of the main wall: cleats reach the column. */
+    /** The girts of a lean-to's end wall stop beside those of the main walls: cleats reach the column where it is flush. */
     private double beside(double u, double room, boolean left) {
-        boolean onEndLine = bay.frame() == 1 || bay.frame() == bay.setOut().frames();
-        if (!isEndWall() || !meetsMain(left) || !onEndLine) {
+        if (!isEndWall() || !meetsMain(left)) {
             return HALF_GAP;
         }
+        Member column = nearestMain(u).column(bay.definition(), bay.frame());
         // The cleat of the main wall's row stands on the inner edge of the column.
-        double free = nearestMain(u).column(bay.definition(), bay.frame()).depth() - CLEAT;
-        return room + Math.min(CLEAT, free);
+        return isInPlane(column) ? room + Math.min(CLEAT, column.depth() - CLEAT) : HALF_GAP;
+    }
+
+    /** Whether a column of the main frame has its face in the plane of the wall's steel. */
+    private boolean isInPlane(Member column) {
+        double plane = bay.face().toWorld(0, 0, 0).y();
+        double middle = bay.setOut().middle(bay.frame(), column.width());
+        return Math.abs(middle + bay.out().y() * column.width() / 2 - plane) < 1;
     }
 
     /** From the end of the bay to what carries a flush girt's cleat; girts deeper than it stop further off. */
