@@ -33,7 +33,7 @@ final class BaseNotes {
 
     private static String posts(Shed shed) {
         boolean none = shed.count(PartKind.MULLION) + shed.count(PartKind.JAMB) == 0;
-        return none ? "" : " Plates of mullions and jambs, in thin outline, are set out with their walls, S6.";
+        return none ? "" : " Plates of mullions and jambs, in thin outline, are on the set-out sheets L2 and L3.";
     }
 
     private static String diagonal(Shed shed) {

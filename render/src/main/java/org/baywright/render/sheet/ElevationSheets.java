@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.cladding.Surface;
 import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Vec2;
@@ -18,6 +20,7 @@ import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.GridLine;
+import org.baywright.render.dimension.Level;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
@@ -108,10 +111,22 @@ final class ElevationSheets {
         Annotations annotate = view.annotate();
         annotate.chainBelow(grid.stream().map(GridLine::at).toList(), 0);
         annotate.grid(org.baywright.render.dimension.Side.BELOW, grid, 0);
-        annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> true));
+        List<Level> levels = new ArrayList<>(Levels.of(shed, l -> true));
+        top().ifPresent(z -> levels.add(new Level("Highest of the roof sheets", z)));
+        annotate.levels(org.baywright.render.dimension.Side.RIGHT, levels);
         Pitches.mark(shed, view, line -> true, x -> across(projection, x));
         new Finishes(building, rough.blinds(), projection, bounds(projection)).name(view);
         return view;
+    }
+
+    /** The overall height of a sheeted building, which a council asks for. */
+    private OptionalDouble top() {
+        return building.cladding().surfaces(Surface.Role.ROOF).stream()
+                .flatMap(roof -> roof.outline().stream()
+                        .map(p ->
+                                roof.axes().toWorld(p.x(), p.y(), roof.profile().depth())))
+                .mapToDouble(Vec3::z)
+                .max();
     }
 
     private static double across(Projection projection, double x) {

@@ -293,8 +293,8 @@ final class FramingElevations {
                 .collect(Collectors.partitioningBy(m -> m.part().kind() == PartKind.BRIDGING));
         MarkNames.place(view, named.get(false), wall.projection(), window);
         MarkNames.placeShort(view, named.get(true), wall.projection(), window);
-        List<Double> rows = new ArrayList<>(wall.girtHeights(shed));
-        if (!rows.isEmpty()) {
+        for (List<Double> heights : wall.girtHeights(shed)) {
+            List<Double> rows = new ArrayList<>(heights);
             rows.add(0, 0.0);
             view.annotate().chainLeft(rows, window.getMinX());
         }

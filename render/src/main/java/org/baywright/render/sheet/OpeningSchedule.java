@@ -57,6 +57,8 @@ final class OpeningSchedule {
                     + " openings count as open.",
             "Room over is from the head to the top of rafter steel where that is lowest; rafter, header and track take"
                     + " their share of it: check it on the section.",
+            "Jambs of side walls stop under the roof's steel: the engineer shows what holds their heads, such as a cleat to"
+                    + " the eave purlin or a header across to the columns.",
             "Left and right as seen from outside, to the nearest frame line or corner.");
 
     private final Shed shed;

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.baywright.model.geometry.Tolerance;
@@ -136,16 +138,21 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
         return projection.flat(new Vec3(0, y, 0)).x();
     }
 
-    /** Heights of the girts' backs, from the floor up. */
-    List<Double> girtHeights(Shed shed) {
-        TreeSet<Double> heights = new TreeSet<>();
+    /** Heights of the girts' backs from the floor up, of each wall in the view whose rows are its own. */
+    List<List<Double>> girtHeights(Shed shed) {
+        Map<WallFace, TreeSet<Double>> heights = new LinkedHashMap<>();
         for (WallCover cover : shed.wallCovers()) {
             if (faces.contains(cover.face())) {
-                heights.addAll(
-                        GirtRows.of(shed.definition(), shed.setOut(), cover).at());
+                heights.computeIfAbsent(cover.face(), face -> new TreeSet<>())
+                        .addAll(GirtRows.of(shed.definition(), shed.setOut(), cover)
+                                .at());
             }
         }
-        return List.copyOf(heights);
+        return heights.values().stream()
+                .filter(rows -> !rows.isEmpty())
+                .map(List::copyOf)
+                .distinct()
+                .toList();
     }
 
     /** Middles of uprights between the frames, and clear edges of openings, across the view. */
