@@ -42,7 +42,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** Room round the row of another wall and its cleat. Common practice, no source. */
     private static final double APART = 5;
 
-    /** Rows that differ by less lie at one height. */
+    /** A cleat may lie on a row's back, give or take so much. */
     private static final double LEVEL = 0.1;
 
     GirtMaker(WallBay bay, GirtRows rows) {
@@ -217,11 +217,12 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
 
     /** Whether a cleat over a row can pass the main walls' rows, which come round the corner: over a back it lies on it. */
     private boolean isClearOfMain(double height) {
-        double below = member().width() + CLEAT + APART;
+        double below = stand.reachDown() + CLEAT + APART;
+        double over = stand.reachUp() - LEVEL;
         return WallCover.of(bay.definition(), bay.setOut(), WallFace.of(bay.definition(), bay.setOut())).stream()
                 .filter(cover -> cover.face().isMain())
                 .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream())
-                .noneMatch(row -> height > row - below && height < row - LEVEL);
+                .noneMatch(row -> height > row - below && height < row + over);
     }
 
     /** Outside a header and a sill a girt each, unless a row is there already; flush girts leave that to the trims. */
