@@ -1,0 +1,59 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
+import org.baywright.model.rules.ShedRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Cleats that once hung in the air meet what carries them; what still meets nothing is told. */
+class CarriedPlatesTest {
+    private static String shed(double span, double pitch, String more) {
+        return "span: " + span + "\nbays: 2\nbaySpacing: 5000\neaveHeight: 3600\nroofPitch: " + pitch
+                + "\nenvelope: full\n" + more.replace("; ", "\n") + "\n";
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                // one mullion, under the ridge: on the foot of the apex plates, or under steep rafters beside them
+                "6000 | 10 | MULLION_CLEAT | ''",
+                "8000 | 22 | MULLION_CLEAT | ''",
+                "8000 | 30 | MULLION_CLEAT | ''",
+                // girts deeper than half a beam column's width stop short of its flange at the corner
+                "9000 | 8 | GIRT_CLEAT | column: 250UB31.4; girts: {place: flush, section: C150-15}",
+                // the end wall of a lean-to beside the rows of the main wall
+                "9000 | 10 | GIRT_CLEAT | leanTos: [{side: right, width: 4000}]; wallSheets: {leanToWalls: true}",
+            })
+    void everyOneIsCarried(double span, double pitch, PartKind kind, String more) {
+        Shed shed = Shed.of(Definitions.of(shed(span, pitch, more)));
+        Assemblies assemblies = Assemblies.of(shed);
+        assertTrue(shed.count(kind) > 0, "none of " + kind);
+        List<String> loose = shed.parts(kind).stream()
+                .filter(part -> assemblies.loose(part) > 0)
+                .map(part -> assemblies.loose(part) + " " + part.mark())
+                .toList();
+        assertEquals(List.of(), loose);
+    }
+
+    /** A mullion deeper than the rafter over it is wide has its cleat beside the rafter: known, not mended, told. */
+    @Test
+    void whatMeetsNothingIsTold() {
+        Definition definition =
+                Definitions.of(shed(9000, 10, "column: SHS 150x150x6; mullions: {section: SHS 150x150x6}"));
+        List<Problem> told = ShedRules.check(definition, Where::whole).stream()
+                .filter(problem -> problem.code().equals("plates-meet-nothing"))
+                .toList();
+        assertEquals(1, told.size());
+        assertTrue(
+                told.get(0).message().contains("mullion cleat MC1"), told.get(0).message());
+    }
+}
