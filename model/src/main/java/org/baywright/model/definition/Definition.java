@@ -33,20 +33,6 @@ public record Definition(
         heavier = List.copyOf(heavier);
     }
 
-    /** A shed cut from the lengths of the catalogue by the usual saw. */
-    public Definition(
-            Project project,
-            Shape shape,
-            List<LeanTo> leanTos,
-            Steel steel,
-            List<Heavier> heavier,
-            Plates plates,
-            Anchor anchor,
-            Envelope envelope,
-            Ground ground) {
-        this(project, shape, leanTos, steel, heavier, plates, anchor, envelope, ground, Sawing.USUAL);
-    }
-
     /** The sections at one side of a frame: the ordinary ones, unless a heavier entry says otherwise. */
     public Steel steelAt(int frame, Side side) {
         Steel result = steel;

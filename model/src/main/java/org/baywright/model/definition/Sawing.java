@@ -13,9 +13,6 @@ import org.baywright.model.catalogue.Section;
  * @param yard bars already there
  */
 public record Sawing(double kerf, double trim, List<Lengths> lengths, List<YardBars> yard) {
-    /** The catalogue's lengths and a cold saw; common practice, no source. */
-    public static final Sawing USUAL = new Sawing(3, 10, List.of(), List.of());
-
     /** Copies the lists. */
     public Sawing {
         lengths = List.copyOf(lengths);

@@ -43,7 +43,16 @@ final class RoofSheds {
                 e.openings(),
                 e.liftingBeam());
         return new Definition(
-                d.project(), d.shape(), d.leanTos(), d.steel(), d.heavier(), d.plates(), d.anchor(), full, d.ground());
+                d.project(),
+                d.shape(),
+                d.leanTos(),
+                d.steel(),
+                d.heavier(),
+                d.plates(),
+                d.anchor(),
+                full,
+                d.ground(),
+                d.sawing());
     }
 
     /** Purlins of a section, all else as usual. */

@@ -55,7 +55,16 @@ final class WallSheds {
                 openings,
                 e.liftingBeam());
         return new Definition(
-                d.project(), d.shape(), d.leanTos(), d.steel(), d.heavier(), d.plates(), d.anchor(), full, d.ground());
+                d.project(),
+                d.shape(),
+                d.leanTos(),
+                d.steel(),
+                d.heavier(),
+                d.plates(),
+                d.anchor(),
+                full,
+                d.ground(),
+                d.sawing());
     }
 
     static Opening opening(Type type, Wall wall, int bay, double width, double height, double sill) {

@@ -139,6 +139,15 @@ class TakeoffPropertyTest {
                 .toList();
         Shape shape = d.shape();
         return new Definition(
-                d.project(), shape, leanTos, d.steel(), heavier, d.plates(), d.anchor(), d.envelope(), d.ground());
+                d.project(),
+                shape,
+                leanTos,
+                d.steel(),
+                heavier,
+                d.plates(),
+                d.anchor(),
+                d.envelope(),
+                d.ground(),
+                d.sawing());
     }
 }

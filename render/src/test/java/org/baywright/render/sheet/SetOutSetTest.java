@@ -95,7 +95,8 @@ class SetOutSetTest {
                 d.plates(),
                 d.anchor(),
                 d.envelope(),
-                new Ground(barred, d.ground().site()));
+                new Ground(barred, d.ground().site()),
+                d.sawing());
     }
 
     /** Every middle and every hole line of a column's plate is among the running dimensions of the plan. */

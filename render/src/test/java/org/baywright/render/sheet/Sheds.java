@@ -47,7 +47,8 @@ final class Sheds {
                 d.plates(),
                 d.anchor(),
                 opened,
-                d.ground()));
+                d.ground(),
+                d.sawing()));
     }
 
     static Opening[] openings() {

@@ -46,7 +46,8 @@ class SiteSheetTest {
                 d.plates(),
                 d.anchor(),
                 d.envelope(),
-                new Ground(d.ground().slab(), Optional.of(site))));
+                new Ground(d.ground().slab(), Optional.of(site)),
+                d.sawing()));
     }
 
     static Stream<Site> sites() {
