@@ -2,8 +2,9 @@ package org.baywright.render.sheet;
 
 import java.util.List;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.SlabEdge;
+import org.baywright.model.parts.SlabJoints;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 
@@ -13,13 +14,24 @@ final class SlabLine {
 
     /** As much of it as lies between two distances along the building. */
     static void draw(PlacedView view, PlanAxes axes, Shed shed, double low, double high) {
-        List<Vec2> corners = SlabEdge.of(shed.definition(), shed.setOut()).corners();
-        for (int i = 1; i < corners.size(); i++) {
-            Vec2 a = corners.get(i - 1);
-            Vec2 b = corners.get(i);
-            if (Math.max(a.y(), b.y()) > low && Math.min(a.y(), b.y()) < high) {
-                view.line(at(axes, a, low, high), at(axes, b, low, high), Pen.DIMENSION, Layer.CONCRETE);
+        Foundation foundation = Foundation.of(shed);
+        for (List<Vec2> ring : foundation.edge().rings()) {
+            for (int i = 1; i < ring.size(); i++) {
+                line(view, axes, ring.get(i - 1), ring.get(i), low, high, Pen.DIMENSION);
             }
+        }
+    }
+
+    /** The joints that are sawn into it. */
+    static void joints(PlacedView view, PlanAxes axes, Shed shed, double low, double high) {
+        for (SlabJoints.Cut cut : Foundation.of(shed).joints(shed.setOut()).cuts()) {
+            line(view, axes, cut.from(), cut.to(), low, high, Pen.HIDDEN);
+        }
+    }
+
+    private static void line(PlacedView view, PlanAxes axes, Vec2 a, Vec2 b, double low, double high, Pen pen) {
+        if (Math.max(a.y(), b.y()) > low && Math.min(a.y(), b.y()) < high) {
+            view.line(at(axes, a, low, high), at(axes, b, low, high), pen, Layer.CONCRETE);
         }
     }
 

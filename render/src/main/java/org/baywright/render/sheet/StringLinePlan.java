@@ -97,7 +97,7 @@ final class StringLinePlan {
         return drafts;
     }
 
-    private static List<Paragraph> notes() {
+    private List<Paragraph> notes() {
         return List.of(
                 Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
                         + " gives the middles of the plates under columns, one their hole lines, one the middles of"
@@ -106,8 +106,8 @@ final class StringLinePlan {
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
                                 + " of floors and bays; each has a twin as long the other way, and bays alike in"
                                 + " length are alike."),
-                Paragraph.bullet("The thin line outside is the slab's edge. Each plate's own drawing follows; every"
-                        + " hole is in setout.csv."));
+                Paragraph.bullet(BaseNotes.concreteLines(shed) + " Each plate's own drawing follows; every hole is in"
+                        + " setout.csv."));
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
@@ -134,6 +134,7 @@ final class StringLinePlan {
         double low = strip.firstFrame() == 1 ? -1e9 : setOut.frameLine(strip.firstFrame());
         double high = strip.lastFrame() == setOut.frames() ? 1e9 : setOut.frameLine(strip.lastFrame());
         SlabLine.draw(view, axes, shed, low, high);
+        SlabLine.joints(view, axes, shed, low, high);
     }
 
     private Vec2 paper(PlacedView view, Vec2 floor) {
