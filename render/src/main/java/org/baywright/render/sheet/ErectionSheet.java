@@ -89,12 +89,15 @@ final class ErectionSheet {
 
     /** A step at some frames or bays of the main building. */
     private void mainStep(String what, Set<PartKind> kinds, IntPredicate at, String before) {
-        step(what, kinds, place -> at.test(place.frame()) && !isOfLeanTo(place), before);
+        step(what, kinds, place -> at.test(place.frame()) && (kinds == FRAME || !isOfLeanTo(place)), before);
     }
 
+    /** Outside the main string lines on a side with a lean-to; elsewhere only eaves overhang. */
     private boolean isOfLeanTo(Place place) {
         double x = place.placement().origin().x();
-        return x < -Tolerance.COINCIDENT || x > shed.setOut().span() + Tolerance.COINCIDENT;
+        return shed.setOut().leanTos().stream()
+                .map(line -> shed.setOut().main(line.side()))
+                .anyMatch(main -> (x - main.x()) * main.inward() < -Tolerance.COINCIDENT);
     }
 
     private void step(String what, Set<PartKind> kinds, Predicate<Place> at, String before) {
