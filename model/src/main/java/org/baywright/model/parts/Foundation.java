@@ -11,7 +11,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The concrete on plan: a slab with an edge beam and a thickening under every base plate, or pads only. Places are on
@@ -47,9 +48,10 @@ public final class Foundation {
         List<Geometry> squares = slab.padSide() == 0
                 ? List.of()
                 : stands.stream().map(s -> square(s, slab.padSide())).toList();
-        Geometry pads = squares.isEmpty() ? GEOMETRY.createPolygon() : UnaryUnionOp.union(squares);
+        Geometry pads = squares.isEmpty() ? GEOMETRY.createPolygon() : OverlayNGRobust.union(squares);
         SlabEdge edge = slab.isPads() ? SlabEdge.round(pads) : SlabEdge.of(definition, setOut);
-        return new Foundation(slab, List.copyOf(stands), edge, pads.intersection(edge.shape()));
+        return new Foundation(
+                slab, List.copyOf(stands), edge, OverlayNGRobust.overlay(pads, edge.shape(), OverlayNG.INTERSECTION));
     }
 
     private static Geometry square(PlateStand stand, double side) {
@@ -80,6 +82,6 @@ public final class Foundation {
 
     /** The joints to saw into a slab. */
     public SlabJoints joints(SetOut setOut) {
-        return SlabJoints.of(slab, setOut, stands, edge.shape().difference(pads));
+        return SlabJoints.of(slab, setOut, stands, OverlayNGRobust.overlay(edge.shape(), pads, OverlayNG.DIFFERENCE));
     }
 }

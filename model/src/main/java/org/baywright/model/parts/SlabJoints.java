@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.ColumnLine;
@@ -12,6 +13,9 @@ import org.baywright.model.setout.SetOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The joints that are sawn into a slab so that it cracks there. Across the building they part every bay evenly about
@@ -27,7 +31,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
-    /** How finely a place off the plates is looked for. */
+    /** Joints lie at whole steps from the datum. */
     private static final double STEP = 50;
 
     /** A cut of the saw, straight. */
@@ -51,8 +55,8 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
                 placed(overWidth(slab, setOut), slab, stands, s -> s.middle().x());
         List<Cut> cuts = new ArrayList<>();
         var box = thin.getEnvelopeInternal();
-        across.forEach(y -> cuts.addAll(cuts(thin, box.getMinX(), y, box.getMaxX(), y)));
-        along.forEach(x -> cuts.addAll(cuts(thin, x, box.getMinY(), x, box.getMaxY())));
+        cuts.addAll(cuts(thin, across.stream().map(y -> line(box.getMinX(), y, box.getMaxX(), y))));
+        cuts.addAll(cuts(thin, along.stream().map(x -> line(x, box.getMinY(), x, box.getMaxY()))));
         return new SlabJoints(across, along, cuts);
     }
 
@@ -107,9 +111,14 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
         return wished;
     }
 
-    private static List<Cut> cuts(Geometry thin, double x0, double y0, double x1, double y1) {
-        Geometry line = GEOMETRY.createLineString(new Coordinate[] {new Coordinate(x0, y0), new Coordinate(x1, y1)})
-                .intersection(thin);
+    private static LineString line(double x0, double y0, double x1, double y1) {
+        return GEOMETRY.createLineString(new Coordinate[] {new Coordinate(x0, y0), new Coordinate(x1, y1)});
+    }
+
+    /** Lines that do not meet, as far as they lie on a floor. */
+    private static List<Cut> cuts(Geometry floor, Stream<LineString> lines) {
+        Geometry all = GEOMETRY.createMultiLineString(lines.toArray(LineString[]::new));
+        Geometry line = OverlayNGRobust.overlay(all, floor, OverlayNG.INTERSECTION);
         return IntStream.range(0, line.getNumGeometries())
                 .mapToObj(line::getGeometryN)
                 .filter(piece -> piece.getLength() > 0)

@@ -50,10 +50,10 @@ final class PlanSheet {
 
     private PlanSheet(Building building) {
         this.shed = building.shed();
-        this.walls = new PlanWalls(building);
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.walls = new PlanWalls(building, new SlabLine(shed, axes));
     }
 
     static List<Draft> of(Building building) {

@@ -41,6 +41,7 @@ final class StringLinePlan {
     private final List<PlateStand> stands;
     private final Plan plan;
     private final PlanAxes axes;
+    private final SlabLine concrete;
     private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
@@ -49,6 +50,7 @@ final class StringLinePlan {
         this.stands = stands;
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.concrete = new SlabLine(shed, axes);
         this.margins = margins();
     }
 
@@ -113,7 +115,7 @@ final class StringLinePlan {
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         PlacedView view = sheet.view(
                 strips.name("SET-OUT PLAN", strip), strip.cell(), plan.bounds(strip), margins, strips.scale());
-        slab(view, strip);
+        concrete.strip(view, shed, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);
@@ -127,14 +129,6 @@ final class StringLinePlan {
         }
         diagonals(view, strip);
         plan.matchLines(view, strip);
-    }
-
-    /** The slab's edge, as much of it as the strip shows. */
-    private void slab(PlacedView view, Strip strip) {
-        double low = strip.firstFrame() == 1 ? -1e9 : setOut.frameLine(strip.firstFrame());
-        double high = strip.lastFrame() == setOut.frames() ? 1e9 : setOut.frameLine(strip.lastFrame());
-        SlabLine.draw(view, axes, shed, low, high);
-        SlabLine.joints(view, axes, shed, low, high);
     }
 
     private Vec2 paper(PlacedView view, Vec2 floor) {
