@@ -26,6 +26,8 @@ import org.locationtech.jts.index.strtree.STRtree;
 public final class Assemblies {
     private static final Set<PartKind> COLUMNS = EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
     private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+    private static final Set<PartKind> FRAME =
+            EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> UPRIGHTS =
             EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
     /** What a girt's cleat may stand on: uprights, the header or sill that a trimmer lies on, a rafter at the rake. */
@@ -45,10 +47,9 @@ public final class Assemblies {
             PartKind.KNEE_PLATE, RAFTERS,
             PartKind.APEX_PLATE, RAFTERS,
             PartKind.LEAN_TO_PLATE, EnumSet.of(PartKind.LEAN_TO_RAFTER),
-            PartKind.PURLIN_CLEAT, RAFTERS,
+            PartKind.PURLIN_CLEAT, FRAME,
             PartKind.GIRT_CLEAT, WALL,
-            PartKind.BRACE_CLEAT,
-                    EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER),
+            PartKind.BRACE_CLEAT, FRAME,
             PartKind.MULLION_CLEAT, RAFTERS,
             PartKind.LIFTING_BRACKET, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));
 
@@ -56,10 +57,14 @@ public final class Assemblies {
     private static final Map<PartKind, Predicate<Part>> SEATS = Map.of(
             PartKind.PURLIN_CLEAT,
             Assemblies::seatsCleats,
+            PartKind.BRACE_CLEAT,
+            part -> part.kind() == PartKind.BRACE_CLEAT && part.holes().isEmpty(),
             PartKind.LIFTING_PLATE,
             part -> part.kind() == PartKind.LIFTING_BRACKET,
             PartKind.MULLION_CLEAT,
             part -> part.kind() == PartKind.APEX_PLATE);
+
+    private static final Set<PartKind> PLATES_AT_A_KNEE = EnumSet.of(PartKind.CAP_PLATE, PartKind.KNEE_PLATE);
 
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();
@@ -103,10 +108,21 @@ public final class Assemblies {
         }
     }
 
-    /** What a purlin's cleat may stand on besides a rafter: the bracket past its end, itself without holes, or a cap. */
+    /** What a purlin's cleat may stand on besides a rafter or a column: the bracket past its end, or a plate there. */
     private static boolean seatsCleats(Part part) {
-        return part.kind() == PartKind.CAP_PLATE
-                || (part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty());
+        return isBracket(part) || PLATES_AT_A_KNEE.contains(part.kind());
+    }
+
+    /** A purlin's cleat without holes, which reaches back from past a rafter's end. */
+    private static boolean isBracket(Part part) {
+        return part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty();
+    }
+
+    /** A bracket lies on no other. */
+    private static Predicate<Part> seats(Part plate) {
+        return isBracket(plate)
+                ? part -> PLATES_AT_A_KNEE.contains(part.kind())
+                : SEATS.getOrDefault(plate.kind(), part -> false);
     }
 
     private void attach(Standing plate) {
@@ -124,15 +140,22 @@ public final class Assemblies {
     private Optional<Standing> host(Standing plate) {
         Set<PartKind> carriers = CARRIED_BY.getOrDefault(plate.part().kind(), Set.of());
         Optional<Standing> direct = touched(plate, members, part -> carriers.contains(part.kind()));
-        Predicate<Part> seat = SEATS.getOrDefault(plate.part().kind(), part -> false);
+        Predicate<Part> seat = seats(plate.part());
         return direct.isPresent() || seat.test(plate.part())
                 ? direct
                 : touched(plate, seats, seat).flatMap(this::host);
     }
 
-    /** A girt's cleat at the end of a header or under a rafter stands on the upright beside it, which it meets no less. */
+    /**
+     * A girt's cleat at the end of a header or under a rafter stands on the upright beside it, which it meets no less; a
+     * purlin's on the rafter before the column that the rafter butts against.
+     */
     private static boolean isSecond(Standing plate, Part host) {
-        return plate.part().kind() == PartKind.GIRT_CLEAT && !UPRIGHTS.contains(host.kind());
+        return switch (plate.part().kind()) {
+            case GIRT_CLEAT -> !UPRIGHTS.contains(host.kind());
+            case PURLIN_CLEAT -> !RAFTERS.contains(host.kind());
+            default -> false;
+        };
     }
 
     /**

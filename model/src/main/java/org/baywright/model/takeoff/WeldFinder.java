@@ -74,6 +74,9 @@ final class WeldFinder {
         if (piece.plate().kind() == PartKind.LIFTING_BRACKET) {
             return bracketRound(piece);
         }
+        if (piece.isSeat()) {
+            return 2 * piece.plate().solid().profile().depth();
+        }
         return piece.isOnAnEnd() ? round(member, piece) : sides(piece.plate());
     }
 

@@ -30,6 +30,17 @@ class CarriedPlatesTest {
                 "8000 | 30 | MULLION_CLEAT | ''",
                 // girts deeper than half a beam column's width stop short of its flange at the corner
                 "9000 | 8 | GIRT_CLEAT | column: 250UB31.4; girts: {place: flush, section: C150-15}",
+                // braces inside shallow columns that flush girts fill, and inside columns of two depths
+                "9000 | 10 | BRACE_CLEAT | column: SHS 100x100x5; girts: {place: flush, section: C100-12}; bracing: {section: ROD 16}",
+                "9000 | 10 | BRACE_CLEAT | column: SHS 150x150x6; girts: {place: flush, section: C150-15}; bracing: {section: FL 75x8}",
+                "9000 | 10 | BRACE_CLEAT | column: 150UC23.4; girts: {place: flush, section: C150-15}; bracing: {section: EA 50x50x5}",
+                "9000 | 10 | BRACE_CLEAT | column: SHS 89x89x5; girts: {place: flush, section: TH64-10}; heavier: [{frames: ends, column: SHS 100x100x5}]",
+                "9000 | 10 | BRACE_CLEAT | leanTos: [{side: right, width: 4000}]; leanToColumn: SHS 100x100x4; wallSheets: {leanToWalls: true}; girts: {place: flush, section: C100-12}",
+                // eave purlins over columns that rafters butt against
+                "9000 | 10 | PURLIN_CLEAT | kneeJoint: butted; column: 200UB25.4; rafter: RHS 200x100x5",
+                "9000 | 10 | PURLIN_CLEAT | kneeJoint: butted; column: 200UB25.4; rafter: RHS 200x100x5; purlins: {section: Z200-19, fromEave: 150}",
+                "9000 | 10 | PURLIN_CLEAT | kneeJoint: butted; column: 150UC23.4; capPlate: {thickness: 0}",
+                "9000 | 4 | PURLIN_CLEAT | kneeJoint: butted; column: SHS 150x150x6; roofShape: skillion",
                 // the end wall of a lean-to beside the rows of the main wall
                 "9000 | 10 | GIRT_CLEAT | leanTos: [{side: right, width: 4000}]; wallSheets: {leanToWalls: true}",
             })
