@@ -54,17 +54,10 @@ public final class Assemblies {
             PartKind.LIFTING_BRACKET, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));
 
     /** What lies on a seat that is itself welded to a member goes with that member. */
-    private static final Map<PartKind, Predicate<Part>> SEATS = Map.of(
-            PartKind.PURLIN_CLEAT,
-            Assemblies::seatsCleats,
-            PartKind.BRACE_CLEAT,
-            part -> part.kind() == PartKind.BRACE_CLEAT && part.holes().isEmpty(),
-            PartKind.LIFTING_PLATE,
-            part -> part.kind() == PartKind.LIFTING_BRACKET,
-            PartKind.MULLION_CLEAT,
-            part -> part.kind() == PartKind.APEX_PLATE);
-
-    private static final Set<PartKind> PLATES_AT_A_KNEE = EnumSet.of(PartKind.CAP_PLATE, PartKind.KNEE_PLATE);
+    private static final Map<PartKind, Set<PartKind>> SEATS = Map.of(
+            PartKind.PURLIN_CLEAT, EnumSet.of(PartKind.CAP_PLATE, PartKind.KNEE_PLATE),
+            PartKind.LIFTING_PLATE, EnumSet.of(PartKind.LIFTING_BRACKET),
+            PartKind.MULLION_CLEAT, EnumSet.of(PartKind.APEX_PLATE));
 
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();
@@ -88,7 +81,9 @@ public final class Assemblies {
             }
         }
         plates.stream()
-                .filter(p -> SEATS.values().stream().anyMatch(is -> is.test(p.part())))
+                .filter(p -> p.part().isSeat()
+                        || SEATS.values().stream()
+                                .anyMatch(s -> s.contains(p.part().kind())))
                 .forEach(p -> seats.insert(p.plan(), p));
         members.build();
         seats.build();
@@ -108,21 +103,10 @@ public final class Assemblies {
         }
     }
 
-    /** What a purlin's cleat may stand on besides a rafter or a column: the bracket past its end, or a plate there. */
-    private static boolean seatsCleats(Part part) {
-        return isBracket(part) || PLATES_AT_A_KNEE.contains(part.kind());
-    }
-
-    /** A purlin's cleat without holes, which reaches back from past a rafter's end. */
-    private static boolean isBracket(Part part) {
-        return part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty();
-    }
-
-    /** A bracket lies on no other. */
-    private static Predicate<Part> seats(Part plate) {
-        return isBracket(plate)
-                ? part -> PLATES_AT_A_KNEE.contains(part.kind())
-                : SEATS.getOrDefault(plate.kind(), part -> false);
+    /** Whether a plate may lie on another: on one of those at a joint or, unless it is a seat itself, on a seat of its kind. */
+    private static boolean isSeatOf(Part plate, Part seat) {
+        return SEATS.getOrDefault(plate.kind(), Set.of()).contains(seat.kind())
+                || seat.isSeat() && seat.kind() == plate.kind() && !plate.isSeat();
     }
 
     private void attach(Standing plate) {
@@ -140,10 +124,9 @@ public final class Assemblies {
     private Optional<Standing> host(Standing plate) {
         Set<PartKind> carriers = CARRIED_BY.getOrDefault(plate.part().kind(), Set.of());
         Optional<Standing> direct = touched(plate, members, part -> carriers.contains(part.kind()));
-        Predicate<Part> seat = seats(plate.part());
-        return direct.isPresent() || seat.test(plate.part())
+        return direct.isPresent()
                 ? direct
-                : touched(plate, seats, seat).flatMap(this::host);
+                : touched(plate, seats, part -> isSeatOf(plate.part(), part)).flatMap(this::host);
     }
 
     /**

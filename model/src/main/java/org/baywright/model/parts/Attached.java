@@ -44,11 +44,6 @@ public record Attached(Part plate, Placement at) {
                 : plate.places().get(0).placement().along().z() > SQUARE;
     }
 
-    /** Whether it is a plate on edge between the member and the cleat of a brace that stands off it. */
-    public boolean isSeat() {
-        return plate.kind() == PartKind.BRACE_CLEAT && plate.holes().isEmpty();
-    }
-
     /** Whether it lies on a bracket that is welded to the member, not on the member itself. */
     public boolean isOnABracket() {
         return plate.kind() == PartKind.LIFTING_PLATE;

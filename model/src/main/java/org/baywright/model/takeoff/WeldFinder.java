@@ -74,9 +74,6 @@ final class WeldFinder {
         if (piece.plate().kind() == PartKind.LIFTING_BRACKET) {
             return bracketRound(piece);
         }
-        if (piece.isSeat()) {
-            return 2 * piece.plate().solid().profile().depth();
-        }
         return piece.isOnAnEnd() ? round(member, piece) : sides(piece.plate());
     }
 
@@ -102,10 +99,10 @@ final class WeldFinder {
         add(plate.plate(), bracket.mark(), assembly.quantity(), length, plate.weldLeg(), seam);
     }
 
-    /** A cleat is welded along both faces of its shorter side. */
+    /** A cleat is welded along both faces of its shorter side, one that carries others along its longer. */
     private static double sides(Part cleat) {
         Profile face = cleat.solid().profile();
-        return 2 * Math.min(face.depth(), face.width());
+        return 2 * (cleat.isSeat() ? Math.max(face.depth(), face.width()) : Math.min(face.depth(), face.width()));
     }
 
     /** What touches no member that carries such plates is counted as a cleat on whatever the engineer shows. */
