@@ -31,7 +31,7 @@ public final class Assemblies {
     private static final Set<PartKind> UPRIGHTS =
             EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
     /** What a girt's cleat may stand on: uprights, the header or sill that a trimmer lies on, a rafter at the rake. */
-    private static final Set<PartKind> WALL = EnumSet.of(
+    static final Set<PartKind> CARRY_GIRTS = EnumSet.of(
             PartKind.COLUMN,
             PartKind.LEAN_TO_COLUMN,
             PartKind.MULLION,
@@ -48,7 +48,7 @@ public final class Assemblies {
             PartKind.APEX_PLATE, RAFTERS,
             PartKind.LEAN_TO_PLATE, EnumSet.of(PartKind.LEAN_TO_RAFTER),
             PartKind.PURLIN_CLEAT, FRAME,
-            PartKind.GIRT_CLEAT, WALL,
+            PartKind.GIRT_CLEAT, CARRY_GIRTS,
             PartKind.BRACE_CLEAT, FRAME,
             PartKind.MULLION_CLEAT, RAFTERS,
             PartKind.LIFTING_BRACKET, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));

@@ -23,6 +23,17 @@ class CarriedPlatesTest {
                 "6000 | 10 | MULLION_CLEAT | ''",
                 "8000 | 22 | MULLION_CLEAT | ''",
                 "8000 | 30 | MULLION_CLEAT | ''",
+                // girts that end under the rake: beside a rafter narrower than its column, on the web of one, below a
+                // wide one
+                "9000 | 10 | GIRT_CLEAT | column: SHS 125x125x6; rafter: RHS 125x75x4",
+                "9000 | 10 | GIRT_CLEAT | column: 150UC23.4; rafter: 200UB25.4",
+                "14000 | 12 | GIRT_CLEAT | column: 200UB25.4; rafter: 310UB40.4",
+                "14000 | 12 | GIRT_CLEAT | column: 200UB25.4; rafter: 310UB40.4; girts: {place: flush, section: C100-12}",
+                // on the ends of beam rafters over a lean-to
+                "14000 | 12 | GIRT_CLEAT | column: 200UB25.4; rafter: 310UB40.4; leanTos: [{side: right, width: 5000, pitch: 5, drop: 300}]",
+                // beside a lean-to's column narrower than the main one, and a main column wider than the lean-to's
+                "9000 | 10 | GIRT_CLEAT | column: SHS 100x100x5; leanToColumn: SHS 75x75x4; leanTos: [{side: right, width: 4000, fromBay: 2}]; wallSheets: {leanToWalls: true}",
+                "9000 | 10 | GIRT_CLEAT | column: SHS 150x150x6; leanToColumn: SHS 100x100x4; leanTos: [{side: right, width: 4000, fromBay: 2}]; wallSheets: {leanToWalls: true}; girts: {section: C100-12}",
                 // mullions deeper than the rafter is wide, in line with its inside, and clear of it on either side
                 "9000 | 10 | MULLION_CLEAT | column: SHS 150x150x6; mullions: {section: SHS 150x150x6}; rafter: RHS 200x100x5",
                 "9000 | 10 | MULLION_CLEAT | mullions: {section: 150UB18.0}; rafter: RHS 200x100x5",
