@@ -243,7 +243,11 @@ class ClosedSheetsTest {
 
     /** A lifting beam takes a third sheet of details; sections and framing name the sheets that details are on. */
     @ParameterizedTest
-    @ValueSource(strings = {"{run: along, fromFrame: 2, toFrame: 3, underside: 4200}", "{run: across, fromFrame: 3, underside: 3500}"})
+    @ValueSource(
+            strings = {
+                "{run: along, fromFrame: 2, toFrame: 3, underside: 4200}",
+                "{run: across, fromFrame: 3, underside: 3500}"
+            })
     void liftingBeamAndMullionTopsAreDetailedWhereTheyAreCalledOut(String beam) {
         Building building = Building.of(Definitions.of(Sheds.FULL.replace("4200", "4800") + "liftingBeam: " + beam));
         List<Draft> details = DetailSheets.of(building);
