@@ -31,6 +31,7 @@ final class BaseSheet {
     private final List<PlateStand> stands;
     private final PlateRows rows;
     private final Margins margins;
+    private final SlabLine concrete;
     private final List<Draft> drafts = new ArrayList<>();
 
     private BaseSheet(Shed shed) {
@@ -41,6 +42,7 @@ final class BaseSheet {
         this.stands = PlateStand.of(shed);
         this.rows = new PlateRows(plan, setOut, stands);
         this.margins = rows.margins(MARGINS, ROW);
+        this.concrete = new SlabLine(shed, axes);
     }
 
     static List<Draft> of(Shed shed) {
@@ -67,6 +69,7 @@ final class BaseSheet {
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         PlacedView view = sheet.view(
                 strips.name("BASE PLATE SET-OUT", strip), strip.cell(), plan.bounds(strip), margins, strips.scale());
+        concrete.strip(view, shed, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);

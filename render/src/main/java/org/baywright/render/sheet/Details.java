@@ -137,6 +137,7 @@ final class Details {
     /** The cleat nearest the middle of the roof's or wall's run, at a frame inside. */
     private Optional<Place> middlePlace(PartKind kind) {
         List<Place> places = shed.parts(kind).stream()
+                .filter(part -> kind == PartKind.PURLIN_CLEAT || !part.holes().isEmpty())
                 .flatMap(part -> part.places().stream())
                 .filter(p -> kind != PartKind.GIRT_CLEAT || isAtColumn(p))
                 .sorted(Comparator.comparingInt((Place p) -> Math.abs(p.frame() - Math.min(2, setOut.frames())))
