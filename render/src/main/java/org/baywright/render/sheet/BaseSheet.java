@@ -28,10 +28,10 @@ final class BaseSheet {
     private final SetOut setOut;
     private final Plan plan;
     private final PlanAxes axes;
-    private final SlabLine concrete;
     private final List<PlateStand> stands;
     private final PlateRows rows;
     private final Margins margins;
+    private final SlabLine concrete;
     private final List<Draft> drafts = new ArrayList<>();
 
     private BaseSheet(Shed shed) {
@@ -39,10 +39,10 @@ final class BaseSheet {
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
-        this.concrete = new SlabLine(shed, axes);
         this.stands = PlateStand.of(shed);
         this.rows = new PlateRows(plan, setOut, stands);
         this.margins = rows.margins(MARGINS, ROW);
+        this.concrete = new SlabLine(shed, axes);
     }
 
     static List<Draft> of(Shed shed) {

@@ -43,7 +43,7 @@ final class RowSchedule {
     /** How much of a sheet's width the tables take beside each other. */
     private static final double ROWS_SHARE = 0.56;
 
-    private static final double BRACES_SHARE = 0.42;
+    private static final double BRACES_SHARE = 0.41;
 
     private RowSchedule() {}
 

@@ -41,8 +41,8 @@ final class StringLinePlan {
     private final List<PlateStand> stands;
     private final Plan plan;
     private final PlanAxes axes;
-    private final SlabLine concrete;
     private final PlateRows rows;
+    private final SlabLine concrete;
     private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
@@ -51,8 +51,8 @@ final class StringLinePlan {
         this.stands = stands;
         this.plan = new Plan(shed);
         this.axes = plan.axes();
-        this.concrete = new SlabLine(shed, axes);
         this.rows = new PlateRows(plan, setOut, stands);
+        this.concrete = new SlabLine(shed, axes);
         this.margins = margins();
     }
 
