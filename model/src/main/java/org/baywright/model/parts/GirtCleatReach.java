@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,6 +29,10 @@ final class GirtCleatReach {
     private static final double INWARD = 150;
 
     private static final double ALONG = 260;
+
+    /** So far along a cleat rather reaches than it is hung. */
+    private static final double NEAR = 40;
+
     private static final double HANG = 250;
 
     /** How far a cleat lies before the face of a column, or along the web of a beam. Common practice, no source. */
@@ -94,11 +99,12 @@ final class GirtCleatReach {
         CleatBox box = CleatBox.of(cleat);
         List<Supplier<Stream<List<CleatBox>>>> ways = List.of(
                 () -> inward(box),
-                () -> Stream.of(1, -1).flatMap(side -> along(box, side)),
-                () -> Stream.of(1, -1).flatMap(side -> before(box, side)),
-                () -> Stream.of(1, -1).flatMap(side -> along(box.grown(ON_WEB, 0, 0), side)),
+                () -> both(side -> along(box, side, NEAR)),
+                () -> both(side -> along(box.grown(ON_WEB, 0, 0), side, NEAR)),
                 () -> hung(box),
-                () -> Stream.of(1, -1).flatMap(side -> over(box, side)));
+                () -> both(side -> along(box, side, ALONG)),
+                () -> both(side -> before(box, side)),
+                () -> both(side -> over(box, side)));
         return ways.stream()
                 .flatMap(Supplier::get)
                 .filter(this::isClear)
@@ -126,8 +132,12 @@ final class GirtCleatReach {
                 .map(List::of);
     }
 
-    private Stream<List<CleatBox>> along(CleatBox box, int side) {
-        return reach(by -> box.along(side, by), ALONG, Assemblies.CARRY_GIRTS).stream()
+    private static Stream<List<CleatBox>> both(IntFunction<Stream<List<CleatBox>>> side) {
+        return Stream.of(1, -1).flatMap(side::apply);
+    }
+
+    private Stream<List<CleatBox>> along(CleatBox box, int side, double most) {
+        return reach(by -> box.along(side, by), most, Assemblies.CARRY_GIRTS).stream()
                 .map(List::of);
     }
 
