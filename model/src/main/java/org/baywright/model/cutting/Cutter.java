@@ -16,7 +16,7 @@ import org.baywright.model.problem.Problem;
  *
  * <ol>
  *   <li>a first plan by {@link BestFit} and a first bound by {@link QuickBounds};
- *   <li>for one stock length, a better plan by {@link Repacking}, which goes on beside all that follows;
+ *   <li>for one stock length, a better plan by {@link LocalSearch}, which goes on beside all that follows;
  *   <li>the linear program over all patterns by {@link Relaxation}, which gives the bound that is nearly always met;
  *   <li>plans rounded from it by {@link Dive};
  *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.
@@ -38,7 +38,7 @@ public final class Cutter {
 
     private final Order order;
     private final Deadline deadline;
-    private Optional<Repacking> repacking = Optional.empty();
+    private Optional<LocalSearch> local = Optional.empty();
 
     private Cutter(Order order, Deadline deadline) {
         this.order = order;
@@ -104,8 +104,8 @@ public final class Cutter {
     }
 
     /**
-     * Repacking beside the main search, on a thread of its own. How much it does is fixed, and its outcome is taken in
-     * at a fixed place, whichever of the two ends first, so that the plan is the same each time.
+     * A {@link LocalSearch} beside the main search, on a thread of its own. How much it does is fixed, and its outcome is
+     * taken in at a fixed place, whichever of the two ends first, so that the plan is the same each time.
      */
     private final class Aside {
         final Deadline deadline;
@@ -113,7 +113,8 @@ public final class Cutter {
 
         Aside(Incumbent incumbent, long measure) {
             long enough = incumbent.bound();
-            work = repacking(incumbent).map(r -> CompletableFuture.supplyAsync(() -> r.improve(enough, measure)));
+            work = localSearch(incumbent)
+                    .map(search -> CompletableFuture.supplyAsync(() -> search.improve(enough, measure)));
             deadline = Cutter.this.deadline.orWhen(() ->
                     work.isPresent() && work.get().isDone() && work.get().join().cost() <= enough);
         }
@@ -123,16 +124,17 @@ public final class Cutter {
         }
     }
 
-    /** The repacking where it was left, or from the best plan where that is better by now. */
-    private Optional<Repacking> repacking(Incumbent incumbent) {
-        if (!Repacking.suits(order) || incumbent.isProven()) {
+    /** The local search where it was left, or from the best plan where that is better by now. */
+    private Optional<LocalSearch> localSearch(Incumbent incumbent) {
+        if (!LocalSearch.suits(order) || incumbent.isProven()) {
             return Optional.empty();
         }
         Draft plan = incumbent.best().orElseThrow();
-        repacking = repacking
-                .filter(r -> r.best().cost() <= plan.cost())
-                .or(() -> Optional.of(new Repacking(order, plan, deadline)));
-        return repacking;
+        if (local.isEmpty()) {
+            local = Optional.of(new LocalSearch(order, plan, deadline));
+        }
+        local.get().startFrom(plan);
+        return local;
     }
 
     private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {

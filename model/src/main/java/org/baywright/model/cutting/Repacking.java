@@ -59,11 +59,6 @@ final class Repacking {
         room = patterns.stream().mapToLong(p -> capacity - order.load(p)).toArray();
     }
 
-    /** Whether an order is of the kind this is for: one stock length without limit, and no overlaps. */
-    static boolean suits(Order order) {
-        return order.stocks() == 1 && !order.isLimited(0) && !order.hasFamilies();
-    }
-
     /**
      * Goes on packing, one bar less after another, for a measure of work or until a plan costs no more than is enough.
      *
@@ -88,7 +83,7 @@ final class Repacking {
         return best;
     }
 
-    private static int[] items(Pattern pattern) {
+    static int[] items(Pattern pattern) {
         int[] items = new int[Arrays.stream(pattern.count).sum()];
         int n = 0;
         for (int k = 0; k < pattern.item.length; k++) {

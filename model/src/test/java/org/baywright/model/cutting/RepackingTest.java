@@ -53,7 +53,7 @@ class RepackingTest {
     }
 
     private static boolean suits(List<Piece> pieces, Stock... stocks) {
-        return Repacking.suits(Order.of(new CuttingJob(pieces, List.of(stocks), Saw.NONE)));
+        return LocalSearch.suits(Order.of(new CuttingJob(pieces, List.of(stocks), Saw.NONE)));
     }
 
     private static Draft bestFit(Instances.Instance instance) {
