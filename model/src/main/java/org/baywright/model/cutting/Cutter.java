@@ -34,7 +34,7 @@ public final class Cutter {
     // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
     // its rows.
     private static final long FIRST_WORK = 3_000_000;
-    private static final long ROUND_WORK_PER_SQUARE = 500;
+    private static final long ROUND_WORK_PER_SQUARE = 250;
 
     private final Order order;
     private final Deadline deadline;
