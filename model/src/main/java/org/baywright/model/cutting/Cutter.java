@@ -1,6 +1,7 @@
 package org.baywright.model.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -33,12 +34,15 @@ public final class Cutter {
     private static final int MOST_PATTERNS = 20_000;
     // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
     // its rows.
-    private static final long FIRST_WORK = 3_000_000;
+    private static final long MOST_FIRST_WORK = 3_000_000;
+    private static final long WORK_PER_PIECE = 6000;
     private static final long ROUND_WORK_PER_SQUARE = 250;
+    private static final int MOST_DOUBLINGS = 4;
 
     private final Order order;
     private final Deadline deadline;
     private Optional<LocalSearch> local = Optional.empty();
+    private long firstWork;
 
     private Cutter(Order order, Deadline deadline) {
         this.order = order;
@@ -68,7 +72,13 @@ public final class Cutter {
     private Incumbent solve() {
         Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
         Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
-        new Aside(incumbent, FIRST_WORK).join(incumbent);
+        firstWork = Math.min(
+                MOST_FIRST_WORK,
+                WORK_PER_PIECE * Arrays.stream(order.demand()).asLongStream().sum());
+        if (order.stocks() == 1) {
+            // The bound by length is nearly always met; with several lengths to choose from it seldom is.
+            new Aside(incumbent, firstWork).join(incumbent);
+        }
         if (!incumbent.isProven() && isSearched(order)) {
             search(incumbent);
         }
@@ -86,21 +96,32 @@ public final class Cutter {
 
     private void search(Incumbent incumbent) {
         Set<Pattern> start = incumbent.best().map(b -> b.times().keySet()).orElse(Set.of());
-        long work = ROUND_WORK_PER_SQUARE * order.count() * order.count();
-        Aside aside = new Aside(incumbent, work);
+        long work = Math.max(firstWork, ROUND_WORK_PER_SQUARE * order.count() * order.count());
+        Aside aside = new Aside(incumbent, order.stocks() == 1 ? work : 0);
         Relaxation relaxation = Relaxation.of(order, start, aside.deadline);
         relaxation.solve();
         aside.join(incumbent);
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(order, relaxation, MOST_PATTERNS);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
-            aside = new Aside(incumbent, work << Math.min(round, 10));
+            aside = new Aside(incumbent, workBeside(round, work));
             new Dive(order, relaxation, incumbent, aside.deadline).run(round);
+            if (round == 0 && order.stocks() > 1) {
+                new Aside(incumbent, work).join(incumbent);
+            }
             if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round, aside.deadline)) {
                 incumbent.raiseBound(incumbent.budget() + 1);
             }
             aside.join(incumbent);
         }
+    }
+
+    /** How much is done beside a round; with several stock lengths the first dive nearly always does without. */
+    private long workBeside(int round, long work) {
+        if (order.stocks() == 1) {
+            return work << Math.min(round, MOST_DOUBLINGS);
+        }
+        return round == 0 ? 0 : work << Math.min(round - 1, MOST_DOUBLINGS / 2);
     }
 
     /**
@@ -113,7 +134,7 @@ public final class Cutter {
 
         Aside(Incumbent incumbent, long measure) {
             long enough = incumbent.bound();
-            work = localSearch(incumbent)
+            work = (measure > 0 ? localSearch(incumbent) : Optional.<LocalSearch>empty())
                     .map(search -> CompletableFuture.supplyAsync(() -> search.improve(enough, measure)));
             deadline = Cutter.this.deadline.orWhen(() ->
                     work.isPresent() && work.get().isDone() && work.get().join().cost() <= enough);

@@ -2,34 +2,40 @@ package org.baywright.model.cutting;
 
 import java.util.Optional;
 
-/** Better plans for one stock length by small changes: {@link Swapping} where next to nothing may be left over, else and
- * after it {@link Repacking}. It can be left and taken up again. */
+/**
+ * Better plans by small changes: {@link Swapping} where next to nothing may be left over, else and after it
+ * {@link Repacking}, which knows one stock length only. It can be left and taken up again.
+ */
 final class LocalSearch {
     // A try of a swap costs as much as so many of the other's steps.
     private static final int SWAP_WORK = 2;
 
     private final Order order;
     private final Deadline deadline;
-    private Repacking repacking;
+    private Optional<Repacking> repacking = Optional.empty();
     private Optional<Swapping> swapping = Optional.empty();
     private long swappingTo = -1;
+    private Draft best;
 
     /** Starts from a plan. */
     LocalSearch(Order order, Draft plan, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
-        repacking = new Repacking(order, plan, deadline);
+        best = plan;
+        startFrom(plan);
     }
 
-    /** Whether an order is of the kind this is for: one stock length without limit, and no overlaps. */
+    /** Whether any of this is for an order. */
     static boolean suits(Order order) {
-        return order.stocks() == 1 && !order.isLimited(0) && !order.hasFamilies();
+        return Swapping.suits(order);
     }
 
     /** Goes on from a plan if it is better than the best of this search. */
     void startFrom(Draft plan) {
-        if (plan.cost() < repacking.best().cost()) {
-            repacking = new Repacking(order, plan, deadline);
+        best = plan.cost() < best.cost() ? plan : best;
+        boolean isBehind = repacking.filter(r -> r.best().cost() <= best.cost()).isEmpty();
+        if (isBehind && order.stocks() == 1) {
+            repacking = Optional.of(new Repacking(order, best, deadline));
         }
     }
 
@@ -39,15 +45,27 @@ final class LocalSearch {
      * @return the best plan yet
      */
     Draft improve(long enough, long allowed) {
-        Draft best = repacking.best();
-        if (best.cost() <= enough) {
-            return best;
+        if (best.cost() > enough) {
+            if (enough != swappingTo) {
+                swappingTo = enough;
+                swapping = Swapping.towards(order, best, enough, deadline);
+            }
+            best = swapping.flatMap(s -> s.improve(allowed / SWAP_WORK))
+                    .or(() -> repacking.map(r -> r.improve(enough, allowed)))
+                    .orElse(best);
+            if (order.stocks() > 1) {
+                stepDown(enough, allowed / SWAP_WORK);
+            }
         }
-        if (enough != swappingTo) {
-            swappingTo = enough;
-            swapping = Swapping.towards(order, best, enough / order.cost()[0], deadline);
+        return best;
+    }
+
+    /** One step of cost after the other, as far as a measure of work takes each. */
+    private void stepDown(long enough, long allowed) {
+        Optional<Draft> less = Optional.of(best);
+        while (less.isPresent() && best.cost() > enough + 1) {
+            less = Swapping.towards(order, best, best.cost() - 1, deadline).flatMap(s -> s.improve(allowed));
+            best = less.orElse(best);
         }
-        Optional<Draft> found = swapping.flatMap(s -> s.improve(allowed / SWAP_WORK));
-        return found.orElseGet(() -> repacking.improve(enough, allowed));
     }
 }

@@ -13,26 +13,30 @@ final class SumIndex {
 
     private static final int STRIDE = 1 << WIDTH;
     private static final int NONE = -1;
+    // Of a long chain the first few are looked at: it is shuffled all the time, for what is put in goes first.
+    private static final int MOST_SEEN = 24;
 
     private final Order order;
-    private final long capacity;
+    private final long largest;
     private final int[] head;
     private final int[] next;
     private final int[] previous;
     private final int[] sum;
     private final int[] sets;
     private final long[] load;
+    private final int[] stock;
 
     /** An index of up to so many bars, with some chains for each. */
     SumIndex(Order order, int bars, int chains) {
         this.order = order;
-        capacity = order.capacity()[0];
+        largest = Arrays.stream(order.capacity()).max().orElseThrow();
         head = new int[chains * bars];
         next = new int[STRIDE * bars];
         previous = new int[STRIDE * bars];
         sum = new int[STRIDE * bars];
         sets = new int[bars];
         load = new long[bars];
+        stock = new int[bars];
         Arrays.fill(head, NONE);
     }
 
@@ -52,6 +56,20 @@ final class SumIndex {
     /** What the pieces of a bar measure together. */
     long load(int bar) {
         return load[bar];
+    }
+
+    /** What a bar is cut from. */
+    int stock(int bar) {
+        return stock[bar];
+    }
+
+    void setStock(int bar, int of) {
+        stock[bar] = of;
+    }
+
+    /** The most that any bar takes. */
+    long largest() {
+        return largest;
     }
 
     /** Notes a bar's pieces in the place of those it had. */
@@ -82,7 +100,7 @@ final class SumIndex {
     }
 
     private int chain(long length) {
-        return (int) (length * head.length / (capacity + 1));
+        return (int) (length * head.length / (largest + 1));
     }
 
     private void link(int entry) {
@@ -108,11 +126,14 @@ final class SumIndex {
 
     /** An entry with a sum between two, drawn by lot from a chain drawn by lot; −1 when there is none in it. */
     int find(long least, long most, SplittableRandom lot) {
+        if (most < 0 || least > largest) {
+            return NONE;
+        }
         int from = chain(Math.max(0, least));
-        int to = chain(Math.min(capacity, most));
+        int to = chain(Math.min(largest, most));
         int found = NONE;
         int seen = 0;
-        for (int e = head[from + lot.nextInt(to - from + 1)]; e != NONE; e = next[e]) {
+        for (int e = head[from + lot.nextInt(Math.max(0, to - from) + 1)]; e != NONE && seen < MOST_SEEN; e = next[e]) {
             if (sum[e] >= least && sum[e] <= most && lot.nextInt(++seen) == 0) {
                 found = e;
             }

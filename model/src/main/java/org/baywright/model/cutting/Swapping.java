@@ -3,15 +3,19 @@ package org.baywright.model.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
- * Looks for a plan of a given number of bars where next to nothing may be left over. All bars kept are so full that their
- * room adds up to no more than such a plan leaves; the other pieces are loose. A few loose pieces take the place of
- * pieces of a bar that are together as long, over and over, and whenever loose pieces fill a bar they become one. Once
- * the loose pieces are no longer than one bar the plan is there. From time to time a bar is broken up, to get away.
+ * Looks for a plan of a given cost where next to nothing may be left over. All bars kept are so full that what they waste
+ * adds up to no more than such a plan does; the other pieces are loose. A few loose pieces take the place of pieces of a
+ * bar that are together as long, over and over, and whenever loose pieces fill a bar they become one. Once a bar takes
+ * the loose pieces for what is left to spend, the plan is there. From time to time a bar is broken up, to get away.
+ *
+ * <p>What a bar wastes is what its cost would buy of the stock that is cheapest by its length, less its pieces.
  *
  * @source swaps between bars and the pieces on none: Buljubašić & Vasquez (2016), Computers & Operations Research 76,
  *     12–21; all that is kept within the waste of the bound: Alvim, Ribeiro, Glover & Aloise (2004), Journal of
@@ -19,6 +23,9 @@ import java.util.SplittableRandom;
  */
 final class Swapping {
     private static final int MOST_PIECES = 5000;
+    // In bars; where more may be wasted, other ways find a plan.
+    private static final int MOST_WASTE = 3;
+    private static final int[] NO_ITEMS = {};
     // What forming a bar may cost in tries after a swap.
     private static final int FORMING_TRIES = 400;
     // One swap in so many is followed by breaking up a bar when two, three, ... bars' worth of pieces are loose.
@@ -35,63 +42,102 @@ final class Swapping {
 
     private final Order order;
     private final Deadline deadline;
-    private final int capacity;
-    private final int target;
-    // What a plan of so many bars leaves over, and what the bars kept have used of it.
-    private final long waste;
-    private long used;
+    private final long budget;
+    private final long dearest;
+    private final long cheapest;
+    // The bar length that a cost step buys at best, and what a plan of the budget wastes in all.
+    private final double lengthPerCost;
+    private final double waste;
     private final SplittableRandom random = new SplittableRandom(20240229);
     private final List<int[]> bars = new ArrayList<>();
-    private final Loose loose = new Loose();
+    private final Loose loose;
     private final SumIndex index;
+    // What the bars kept cost and hold.
+    private long spent;
+    private long held;
     private long work;
     private int idle;
     private boolean done;
 
-    private Swapping(Order order, Draft plan, int target, Deadline deadline) {
+    private Swapping(Order order, Draft plan, long budget, Deadline deadline) {
         this.order = order;
         this.deadline = deadline;
-        this.target = target;
-        capacity = order.capacity()[0];
-        waste = (long) target * capacity
-                - plan.times().entrySet().stream()
-                        .mapToLong(e -> order.load(e.getKey()) * e.getValue())
-                        .sum();
-        index = new SumIndex(order, target, waste == 0 ? FINE : COARSE);
-        unpack(plan);
+        this.budget = budget;
+        dearest = order.dearest();
+        cheapest = Arrays.stream(order.cost()).min().orElseThrow();
+        loose = new Loose(order);
+        double rate = 0;
+        for (int s = 0; s < order.stocks(); s++) {
+            rate = Math.max(rate, (double) order.capacity()[s] / order.cost()[s]);
+        }
+        lengthPerCost = rate;
+        long all = 0;
+        for (int i = 0; i < order.count(); i++) {
+            all += (long) order.size()[i] * order.demand()[i];
+        }
+        waste = rate * budget - all;
+        int most = (int) (budget / cheapest) + 1;
+        index = new SumIndex(order, most, waste < 1 ? FINE : COARSE);
+        if (isTight()) {
+            unpack(plan);
+        }
     }
 
-    /** The walk towards a plan of so many bars, if the order is of the kind this is for. */
-    static Optional<Swapping> towards(Order order, Draft plan, long bars, Deadline deadline) {
-        boolean suits = LocalSearch.suits(order)
-                && bars > 2
+    /** The walk towards a plan of a cost, if the order is of the kind this is for. */
+    static Optional<Swapping> towards(Order order, Draft plan, long cost, Deadline deadline) {
+        boolean suits = suits(order)
+                && cost > 2 * order.dearest()
                 && Arrays.stream(order.demand()).asLongStream().sum() <= MOST_PIECES;
         return Optional.of(plan)
                 .filter(p -> suits)
-                .map(p -> new Swapping(order, p, (int) bars, deadline))
-                .filter(s -> s.waste >= 0 && s.waste < s.capacity);
+                .map(p -> new Swapping(order, p, cost, deadline))
+                .filter(Swapping::isTight);
     }
 
-    /** Keeps the fullest bars of a plan as far as their room goes. */
+    /** Whether all stock can be bought without limit and nothing overlaps. */
+    static boolean suits(Order order) {
+        return !order.hasFamilies()
+                && IntStream.range(0, order.stocks())
+                        .allMatch(s -> !order.isLimited(s) && order.cost()[s] > 0 && order.capacity()[s] > 0);
+    }
+
+    private boolean isTight() {
+        return waste > -0.5 && waste < MOST_WASTE * index.largest();
+    }
+
+    private double wasted(long cost, long load) {
+        return lengthPerCost * cost - load;
+    }
+
+    /** How much more may be wasted once so much is spent: bars kept waste no more than their share. */
+    private double slack(long cost) {
+        // Half a unit for the rounding of the rate.
+        double share = cost >= budget - dearest ? 1 : (double) cost / budget;
+        return waste * share - wasted(spent, held) + 0.5;
+    }
+
+    /** Keeps the fullest bars of a plan as far as their waste goes. */
     private void unpack(Draft plan) {
         List<Pattern> patterns = new ArrayList<>();
         plan.times().forEach((p, n) -> patterns.addAll(Collections.nCopies(n, p)));
-        patterns.sort((a, b) -> Long.compare(order.load(b), order.load(a)));
+        patterns.sort(Comparator.comparingDouble(p -> wasted(order.cost()[p.stock], order.load(p))));
         for (Pattern p : patterns) {
-            long room = capacity - order.load(p);
             int[] items = Repacking.items(p);
-            if (used + room <= waste / 2 && bars.size() < target - 2) {
-                keep(items, room);
+            long cost = order.cost()[p.stock];
+            if (wasted(spent + cost, held + order.load(p)) <= waste / 2 && spent + cost <= budget - 2 * dearest) {
+                keep(items, p.stock);
             } else {
                 Arrays.stream(items).forEach(loose::add);
             }
         }
     }
 
-    private void keep(int[] items, long room) {
-        used += room;
+    private void keep(int[] items, int stock) {
         bars.add(items);
         index.put(bars.size() - 1, items);
+        index.setStock(bars.size() - 1, stock);
+        spent += order.cost()[stock];
+        held += index.load(bars.size() - 1);
     }
 
     /** Goes on for a measure of work; the plan, once it is found. */
@@ -109,38 +155,50 @@ final class Swapping {
 
     /** Whether the bars kept came near to all in good time; where they do not, such a plan is most unlikely. */
     private boolean isNear() {
-        return work < APPROACH || bars.size() >= target - NEAR;
+        return work < APPROACH || budget - spent <= NEAR * dearest;
     }
 
     /** Tries to put some loose pieces, drawn by lot, in the place of pieces of a bar; whether anything came of it. */
     private boolean swap() {
-        int count = Math.min(loose.count, 1 + random.nextInt(MOST_SWAPPED));
+        int count = Math.min(loose.count(), 1 + random.nextInt(MOST_SWAPPED));
         long sum = loose.choose(count, random);
-        if (sum > capacity || bars.isEmpty()) {
-            form(Math.min(1, loose.count));
+        if (sum > index.largest() || bars.isEmpty()) {
+            form(Math.min(1, loose.count()));
             return true;
         }
-        // As much shorter as some bar has room for, or as much longer as there is room left to give.
-        long room = capacity - index.load(random.nextInt(bars.size()));
-        long most = sum + Math.max(0, waste / 2 - used);
-        int entry = index.find(sum - room, most, random);
-        if (entry < 0) {
+        int entry = index.find(sum - roomSomewhere(), sum + (long) Math.max(0, slack(spent)), random);
+        if (entry < 0 || loose.isSame(count, bars.get(SumIndex.bar(entry)), SumIndex.mask(entry))) {
             return false;
         }
         int bar = SumIndex.bar(entry);
         long load = index.load(bar) - index.sum(entry) + sum;
-        if (load > capacity) {
+        int stock = order.cheapest(load, order.limit());
+        if (stock < 0 || !isAllowed(bar, load, stock)) {
             return false;
         }
         idle = 0;
         int mask = SumIndex.mask(entry);
-        exchange(bar, mask, count, load);
+        exchange(bar, mask, count, stock);
         form(Integer.bitCount(mask));
         return true;
     }
 
+    /** By how much pieces put in may be longer: what some bar has room for, or would have from another stock. */
+    private long roomSomewhere() {
+        int bar = random.nextInt(bars.size());
+        int stock = random.nextBoolean() ? index.stock(bar) : random.nextInt(order.stocks());
+        return order.capacity()[stock] - index.load(bar);
+    }
+
+    /** Whether a bar may come to hold so much, from a stock. */
+    private boolean isAllowed(int bar, long load, int stock) {
+        long cost = spent - order.cost()[index.stock(bar)] + order.cost()[stock];
+        double now = wasted(cost, held - index.load(bar) + load);
+        return cost < budget && now - wasted(spent, held) <= Math.max(0, slack(cost));
+    }
+
     /** Puts the loose pieces chosen, which stand last, in the place of those of a bar. */
-    private void exchange(int bar, int mask, int count, long load) {
+    private void exchange(int bar, int mask, int count, int stock) {
         int[] items = bars.get(bar);
         int[] now = new int[items.length - Integer.bitCount(mask) + count];
         int n = 0;
@@ -154,54 +212,70 @@ final class Swapping {
                 now[n++] = items[k];
             }
         }
-        used += index.load(bar) - load;
+        held -= index.load(bar);
+        spent += order.cost()[stock] - order.cost()[index.stock(bar)];
         bars.set(bar, now);
         index.put(bar, now);
+        index.setStock(bar, stock);
+        held += index.load(bar);
     }
 
     /** Makes a bar of loose pieces, one of the last few among them, if they fill one. */
     private void form(int last) {
-        int[] added = Arrays.copyOfRange(loose.item, loose.count - last, loose.count);
-        loose.sort();
-        for (int i : added) {
-            Filling filling = new Filling();
-            if (filling.with(loose.placeOf(i))) {
-                int[] items = loose.take(filling.chosen);
-                long room = capacity;
-                for (int item : items) {
-                    room -= order.size()[item];
+        int[] added = loose.sortAfter(last);
+        for (int stock = 0; stock < order.stocks() && !isFinished(); stock++) {
+            long left = budget - spent - order.cost()[stock];
+            // What the bar may fall short by, once what this stock is dearer by its length is taken off.
+            double most = slack(spent + order.cost()[stock]) - wasted(order.cost()[stock], order.capacity()[stock]);
+            for (int i : most >= 0 && (left == 0 || left >= cheapest) ? added : NO_ITEMS) {
+                Filling filling = new Filling(loose, order.capacity()[stock], (long) most, FORMING_TRIES);
+                boolean full = filling.with(loose.placeOf(i));
+                work += filling.tried();
+                if (full) {
+                    keep(loose.take(filling.chosen()), stock);
+                    done = isFinished();
+                    return;
                 }
-                keep(items, room);
-                done = bars.size() >= target - 1;
-                return;
             }
         }
+        done = isFinished();
+    }
+
+    /** Whether a bar for what is left to spend takes all that is loose. */
+    private boolean isFinished() {
+        int stock = order.cheapest(loose.load(), order.limit());
+        return loose.count() == 0 || stock >= 0 && order.cost()[stock] <= budget - spent;
     }
 
     private void breakUp() {
-        int step = Math.max(0, Math.min(SELDOM.length, target - bars.size() - 1) - 1);
+        int looseBars = (int) ((budget - spent + dearest - 1) / dearest);
+        int step = Math.max(0, Math.min(SELDOM.length, looseBars - 1) - 1);
         if (!done && !bars.isEmpty() && (idle > MOST_IDLE || random.nextInt(SELDOM[step]) == 0)) {
             idle = 0;
             int b = random.nextInt(bars.size());
-            int[] items = bars.get(b);
-            used -= capacity - index.load(b);
+            Arrays.stream(bars.get(b)).forEach(loose::add);
+            spent -= order.cost()[index.stock(b)];
+            held -= index.load(b);
             int last = bars.size() - 1;
+            int stock = index.stock(last);
             index.remove(b);
             int[] moved = bars.remove(last);
             if (b != last) {
                 index.remove(last);
                 bars.set(b, moved);
                 index.put(b, moved);
+                index.setStock(b, stock);
             }
-            Arrays.stream(items).forEach(loose::add);
         }
     }
 
     private Draft draft() {
         Draft draft = new Draft(order);
-        bars.forEach(items -> draft.add(pattern(items), 1));
-        if (loose.count > 0) {
-            draft.add(pattern(Arrays.copyOf(loose.item, loose.count)), 1);
+        for (int b = 0; b < bars.size(); b++) {
+            draft.add(pattern(bars.get(b)).from(index.stock(b)), 1);
+        }
+        if (loose.count() > 0) {
+            draft.add(pattern(loose.items()).from(order.cheapest(loose.load(), order.limit())), 1);
         }
         return draft;
     }
@@ -210,116 +284,5 @@ final class Swapping {
         int[] sorted = items.clone();
         Arrays.sort(sorted);
         return Pattern.ofSorted(0, sorted, sorted.length);
-    }
-
-    /** Tries to fill a bar from the loose pieces, sorted by length; the last one is looked up. */
-    private final class Filling {
-        private final boolean[] chosen = new boolean[loose.count];
-        private final long slack = waste - used;
-        private int tries = FORMING_TRIES;
-
-        /** A bar that holds the piece of a place. */
-        boolean with(int k) {
-            chosen[k] = true;
-            return extend(0, capacity - order.size()[loose.item[k]]);
-        }
-
-        private boolean extend(int from, long room) {
-            if (room <= slack) {
-                return true;
-            }
-            int fits = loose.firstWithin(from, room);
-            if (fits == chosen.length) {
-                return false;
-            }
-            int last = chosen[fits] ? fits + 1 : fits;
-            if (last < chosen.length && order.size()[loose.item[last]] >= room - slack) {
-                chosen[last] = true;
-                return true;
-            }
-            int least = order.size()[loose.item[chosen.length - 1]];
-            for (int k = last; k < chosen.length - 1 && --tries > 0; k++) {
-                long rest = room - order.size()[loose.item[k]];
-                work++;
-                if (!chosen[k] && rest >= least) {
-                    chosen[k] = true;
-                    if (extend(k + 1, rest)) {
-                        return true;
-                    }
-                    chosen[k] = false;
-                }
-            }
-            return false;
-        }
-    }
-
-    /** The pieces that are on no bar. */
-    private final class Loose {
-        private int[] item = new int[64];
-        private int count;
-
-        void add(int i) {
-            if (count == item.length) {
-                item = Arrays.copyOf(item, 2 * count);
-            }
-            item[count++] = i;
-        }
-
-        int removeLast() {
-            return item[--count];
-        }
-
-        /** Brings some pieces, drawn by lot, to the end; what they measure together. */
-        long choose(int pieces, SplittableRandom lot) {
-            long sum = 0;
-            for (int k = 0; k < pieces; k++) {
-                int to = count - 1 - k;
-                int from = lot.nextInt(to + 1);
-                int i = item[from];
-                item[from] = item[to];
-                item[to] = i;
-                sum += order.size()[i];
-            }
-            return sum;
-        }
-
-        /** Longest first. */
-        void sort() {
-            Arrays.sort(item, 0, count);
-        }
-
-        int placeOf(int i) {
-            return Arrays.binarySearch(item, 0, count, i);
-        }
-
-        /** The first place from one on with a piece no longer than that. */
-        int firstWithin(int from, long room) {
-            int low = from;
-            int high = count;
-            while (low < high) {
-                int middle = (low + high) >>> 1;
-                if (order.size()[item[middle]] <= room) {
-                    high = middle;
-                } else {
-                    low = middle + 1;
-                }
-            }
-            return low;
-        }
-
-        int[] take(boolean[] chosen) {
-            int[] taken = new int[count];
-            int n = 0;
-            int kept = 0;
-            for (int k = 0; k < chosen.length; k++) {
-                if (chosen[k]) {
-                    taken[n++] = item[k];
-                } else {
-                    item[kept++] = item[k];
-                }
-            }
-            count = kept;
-            return Arrays.copyOf(taken, n);
-        }
     }
 }
