@@ -82,6 +82,10 @@ public final class Cutter {
         if (!incumbent.isProven() && isSearched(order)) {
             search(incumbent);
         }
+        while (!incumbent.isProven() && LocalSearch.suits(order) && !deadline.passed()) {
+            // Too many lengths for the program.
+            new Aside(incumbent, MOST_FIRST_WORK).join(incumbent);
+        }
         return incumbent;
     }
 
@@ -163,7 +167,7 @@ public final class Cutter {
                 .best()
                 .orElseThrow(
                         () -> new IllegalArgumentException("no way was found to cut these pieces from so few bars"));
-        Draft best = LayoutSearch.improved(order, found, deadline);
+        Draft best = YardFirst.used(order, LayoutSearch.improved(order, found, deadline));
         if (!best.isRight()) {
             throw new IllegalStateException("the plan found does not make what was asked");
         }

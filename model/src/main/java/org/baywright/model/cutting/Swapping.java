@@ -22,7 +22,8 @@ import java.util.stream.IntStream;
  *     Heuristics 10, 205–229
  */
 final class Swapping {
-    private static final int MOST_PIECES = 5000;
+    private static final int MOST_PIECES = 60_000;
+    private static final int MOST_BARS = 30_000;
     // In bars; where more may be wasted, other ways find a plan.
     private static final int MOST_WASTE = 3;
     private static final int[] NO_ITEMS = {};
@@ -87,6 +88,7 @@ final class Swapping {
     static Optional<Swapping> towards(Order order, Draft plan, long cost, Deadline deadline) {
         boolean suits = suits(order)
                 && cost > 2 * order.dearest()
+                && cost / Arrays.stream(order.cost()).min().orElseThrow() < MOST_BARS
                 && Arrays.stream(order.demand()).asLongStream().sum() <= MOST_PIECES;
         return Optional.of(plan)
                 .filter(p -> suits)
