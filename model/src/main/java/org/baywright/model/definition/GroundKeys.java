@@ -4,17 +4,25 @@ import java.util.List;
 
 /** The keys of what the shed stands on. Usual values are common practice, no source. */
 public final class GroundKeys {
-    /** {@code slab}: 125 mm for tractors, 600 x 600 x 300 under every base. */
+    /** {@code slab}: 125 mm for tractors, 600 x 600 x 300 under every base, 300 x 300 along the edge, joints at 6 m. */
     public static final KeyGroup SLAB = new KeyGroup(
             "slab",
             List.of(
+                    Key.of("floor", "slab, or pads: concrete under the base plates only")
+                            .usually("slab"),
                     Key.mm("thickness", 50, 1000, "of the slab").usually("125"),
                     Key.mm("beyond", 0, 5000, "from the columns' outside faces to the slab's edge")
                             .usually("150"),
-                    Key.mm("padSide", 0, 5000, "square thickening under a base plate; 0 for none")
+                    Key.mm("padSide", 0, 5000, "square thickening or pad under a base plate; 0 for none")
                             .usually("600"),
-                    Key.mm("padDepth", 0, 3000, "from the top of the slab to the bottom of the thickening")
+                    Key.mm("padDepth", 0, 3000, "from the finished floor to the bottom of the thickening or pad")
                             .usually("300"),
+                    Key.mm("edgeWidth", 0, 2000, "of the beam along the slab's edge; 0 for none")
+                            .usually("300"),
+                    Key.mm("edgeDepth", 0, 3000, "from the finished floor to the bottom of that beam")
+                            .usually("300"),
+                    Key.mm("joints", 0, 20_000, "most between sawn joints; 0 for none")
+                            .usually("6000"),
                     Key.of("bars", "reinforcement on a grid; anchor holes are not checked against it when left out")));
 
     /** {@code slab.bars}: 40 cover and a gap of 10 to the drill are common practice, no source. */

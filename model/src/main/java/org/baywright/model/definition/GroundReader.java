@@ -11,15 +11,39 @@ record GroundReader(GroupReader file) {
     private static final String POINT = "two numbers [east, north] in millimetres";
 
     Ground read() {
-        GroupReader slab = file.group("slab", GroundKeys.SLAB);
         return new Ground(
-                new Slab(
-                        slab.number("thickness"),
-                        slab.number("beyond"),
-                        slab.number("padSide"),
-                        slab.number("padDepth"),
-                        slab.given("bars").map(b -> bars(GroupReader.of(b, GroundKeys.BARS, file.values()), slab))),
+                slab(file.group("slab", GroundKeys.SLAB)),
                 file.given("site").map(s -> site(GroupReader.of(s, GroundKeys.SITE, file.values()))));
+    }
+
+    private Slab slab(GroupReader group) {
+        Slab slab = new Slab(
+                group.choice("floor", Floor.class),
+                group.number("thickness"),
+                group.number("beyond"),
+                group.number("padSide"),
+                group.number("padDepth"),
+                group.number("edgeWidth"),
+                group.number("edgeDepth"),
+                group.number("joints"),
+                group.given("bars").map(b -> bars(GroupReader.of(b, GroundKeys.BARS, file.values()), group)));
+        if (slab.isPads()) {
+            tellPads(group, slab);
+        }
+        return slab;
+    }
+
+    private static void tellPads(GroupReader group, Slab slab) {
+        if (slab.padSide() == 0 || slab.padDepth() == 0) {
+            String key = slab.padSide() == 0 ? "padSide" : "padDepth";
+            String message = "0 was read; without a slab every base plate needs a pad";
+            group.findings().error("no-concrete", group.where(key), message, "give padSide and padDepth");
+        }
+        if (slab.bars().isPresent()) {
+            String message = "bars on a grid were read; there is no slab for them to run through";
+            group.findings()
+                    .error("bars-in-pads", group.where("bars"), message, "leave out bars, or write floor: slab");
+        }
     }
 
     private static SlabBars bars(GroupReader group, GroupReader slab) {

@@ -55,7 +55,7 @@ public record BarCheck(BarGrid grid, List<PlateStand> stands) {
 
     /** Whether a plate's holes, once it is moved, still stand the product's least distance inside the slab's edge. */
     public static boolean keepsEdge(Shed shed, PlateStand stand, BarShift plate) {
-        SlabEdge edge = SlabEdge.of(shed.definition(), shed.setOut());
+        SlabEdge edge = Foundation.of(shed).edge();
         double least = shed.definition().anchor().minimumEdge() - Tolerance.COINCIDENT;
         return stand.holes().stream()
                 .allMatch(h -> edge.distance(new Vec2(h.x() + plate.across(), h.y() + plate.along())) >= least);

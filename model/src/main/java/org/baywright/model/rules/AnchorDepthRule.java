@@ -21,7 +21,7 @@ final class AnchorDepthRule implements Rule {
                             + Asked.mm(anchor.minimumConcrete()),
                     "give both figures from the product's data sheet");
         }
-        if (asked.definition().ground().slab().thickness() < anchor.minimumConcrete()) {
+        if (asked.definition().ground().slab().flat() < anchor.minimumConcrete()) {
             asked.stands().forEach(stand -> thickening(asked, anchor, stand));
         }
     }
@@ -33,8 +33,8 @@ final class AnchorDepthRule implements Rule {
         boolean deep = past > 0 && slab.padDepth() >= anchor.minimumConcrete();
         if (!deep) {
             String thick = past > 0
-                    ? "it is thickened to " + Asked.mm(Math.max(slab.padDepth(), slab.thickness())) + " mm there"
-                    : "the slab is " + Asked.mm(slab.thickness()) + " mm thick there";
+                    ? "it is " + Asked.mm(Math.max(slab.padDepth(), slab.flat())) + " mm thick there"
+                    : "no thickening reaches past the holes";
             asked.error(
                     "slab-too-thin",
                     past > 0 ? "slab.padDepth" : "slab.padSide",
@@ -42,7 +42,7 @@ final class AnchorDepthRule implements Rule {
                             + Asked.mm(anchor.minimumConcrete()) + " mm of concrete; under "
                             + stand.plate().mark()
                             + " at " + stand.name() + " " + thick,
-                    "thicken the slab under every base plate, and use the figures of the product you buy");
+                    "deepen or widen the concrete under every base plate, and use the figures of the product you buy");
         } else if (past < anchor.minimumEdge()) {
             asked.advice(
                     "thickening-narrow",

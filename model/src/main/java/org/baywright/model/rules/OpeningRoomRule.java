@@ -72,7 +72,8 @@ final class OpeningRoomRule implements Rule {
                     "the " + label + " reaches " + Asked.mm(place.head()) + " above the floor; the rafter is "
                             + Asked.mm(under) + " above it there, and the header takes " + Asked.mm(room.jamb()),
                     most > 0
-                            ? "make it at most " + Asked.mm(Math.floor(most)) + " high, or raise the eave"
+                            ? "make it at most " + Asked.mm(Math.floor(most)) + " high"
+                                    + (place.sill() > 0 ? ", lower its sill" : "") + ", or raise the eave"
                             : "lower its sill, or raise the eave");
         } else if (rolls(place) && place.head() + ROLLER_HEAD > free) {
             asked.advice(

@@ -2,6 +2,7 @@ package org.baywright.model.setout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.geometry.Vec2;
@@ -26,7 +27,11 @@ public final class SlabEdge {
 
     /** The edge of a definition's slab. */
     public static SlabEdge of(Definition definition, SetOut setOut) {
-        double beyond = definition.ground().slab().beyond();
+        return of(definition, setOut, definition.ground().slab().beyond());
+    }
+
+    /** The edge of a slab that reaches so far beyond the columns' outside faces. */
+    public static SlabEdge of(Definition definition, SetOut setOut, double beyond) {
         List<Geometry> floors = new ArrayList<>();
         floors.add(floor(0, setOut.span(), 0, setOut.length(), beyond));
         for (ColumnLine line : setOut.leanTos()) {
@@ -40,6 +45,11 @@ public final class SlabEdge {
         return new SlabEdge(UnaryUnionOp.union(floors));
     }
 
+    /** The edge of concrete of another shape: of pads by themselves. */
+    public static SlabEdge round(Geometry shape) {
+        return new SlabEdge(shape.copy());
+    }
+
     private static Geometry floor(double x0, double x1, double y0, double y1, double beyond) {
         Envelope floor = new Envelope(new Coordinate(x0, y0), new Coordinate(x1, y1));
         floor.expandBy(beyond);
@@ -51,11 +61,13 @@ public final class SlabEdge {
         return shape.copy();
     }
 
-    /** Its corners, the first again at the end. */
-    public List<Vec2> corners() {
-        // The main building and its lean-tos share a line, so their floors make one ring.
-        return Stream.of(shape.getBoundary().getGeometryN(0).getCoordinates())
-                .map(c -> new Vec2(c.x, c.y))
+    /** Its corners ring by ring, the first again at the end of each: one ring for a slab, one for each pad by itself. */
+    public List<List<Vec2>> rings() {
+        Geometry boundary = shape.getBoundary();
+        return IntStream.range(0, boundary.getNumGeometries())
+                .mapToObj(i -> Stream.of(boundary.getGeometryN(i).getCoordinates())
+                        .map(c -> new Vec2(c.x, c.y))
+                        .toList())
                 .toList();
     }
 

@@ -1,31 +1,25 @@
 package org.baywright.model.takeoff;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.baywright.model.definition.Slab;
-import org.baywright.model.geometry.Vec3;
-import org.baywright.model.parts.Part;
-import org.baywright.model.parts.PartKind;
-import org.baywright.model.parts.Place;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.SlabEdge;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
- * The concrete of a shed: a slab under the main building and its lean-tos, thickened under every base plate.
+ * The concrete of a shed: a slab under the main building and its lean-tos, thicker along its edge and under every base
+ * plate, or pads under the plates only.
  *
- * <p>V = A·t + Σ pads·(h − t); + allowance; up to 0.2 m³. @source house rules and worked examples on ordering
- * ready-mixed concrete: 5 % to 10 % allowance
+ * <p>V = A·t + Σ edge·(d − t) + Σ pads·(h − t); where both meet the deeper counts; + allowance; up to 0.2 m³. @source
+ * house rules and worked examples on ordering ready-mixed concrete: 5 % to 10 % allowance
  *
- * @param areaM2 of the slab
+ * @param areaM2 of the slab or pads
  * @param padM2 of the thickenings inside the slab's edge, overlaps counted once
+ * @param edgeM2 of the beam along the edge
+ * @param bothM2 of what is beam and thickening at once
+ * @param jointsM how far the saw runs
  * @param slab thicknesses
  */
-public record Concrete(double areaM2, double padM2, Slab slab) {
+public record Concrete(double areaM2, double padM2, double edgeM2, double bothM2, double jointsM, Slab slab) {
     /** @source how to estimate and order ready mix: 5 % */
     private static final double ALLOWANCE = 0.05;
 
@@ -42,36 +36,27 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
 
     /** What the shed stands on. */
     public static Concrete of(Shed shed) {
-        Slab slab = shed.definition().ground().slab();
-        Geometry outline = SlabEdge.of(shed.definition(), shed.setOut()).shape();
-        List<Geometry> pads = pads(shed, slab.padSide());
-        double padM2 = pads.isEmpty()
-                ? 0
-                : UnaryUnionOp.union(pads).intersection(outline).getArea() / 1e6;
-        return new Concrete(outline.getArea() / 1e6, padM2, slab);
+        Foundation foundation = Foundation.of(shed);
+        Geometry pads = foundation.pads();
+        Geometry beam = foundation.edgeBeam();
+        return new Concrete(
+                m2(foundation.edge().shape()),
+                m2(pads),
+                m2(beam),
+                m2(pads.intersection(beam)),
+                foundation.joints(shed.setOut()).metres(),
+                shed.definition().ground().slab());
     }
 
-    private static List<Geometry> pads(Shed shed, double side) {
-        List<Geometry> pads = new ArrayList<>();
-        for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
-            for (Place place : side > 0 ? plate.places() : List.<Place>of()) {
-                Vec3 at = place.placement().origin();
-                pads.add(square(at, side));
-            }
-        }
-        return pads;
-    }
-
-    private static Geometry square(Vec3 middle, double side) {
-        Envelope box = new Envelope(new Coordinate(middle.x(), middle.y()));
-        box.expandBy(side / 2);
-        return new GeometryFactory().toGeometry(box);
+    private static double m2(Geometry shape) {
+        return shape.getArea() / 1e6;
     }
 
     /** What the forms hold. */
     public double netM3() {
-        double deeper = Math.max(0, slab.padDepth() - slab.thickness());
-        return (areaM2 * slab.thickness() + padM2 * deeper) / 1000;
+        double pads = Math.max(0, slab.padDepth() - slab.flat());
+        double edge = Math.max(0, slab.edgeDepth() - slab.flat());
+        return (areaM2 * slab.flat() + padM2 * pads + edgeM2 * edge - bothM2 * Math.min(pads, edge)) / 1000;
     }
 
     /** What to order. */
@@ -79,10 +64,10 @@ public record Concrete(double areaM2, double padM2, Slab slab) {
         return Math.round(Packs.holding(netM3() * (1 + ALLOWANCE), STEP) * STEP * 10) / 10.0;
     }
 
-    /** Sheets of mesh: the slab over what a sheet covers when lapped. */
+    /** Sheets of mesh: the slab over what a sheet covers when lapped; none in pads. */
     public int meshSheets() {
         double covers = (MESH_LENGTH - MESH_LAP) * (MESH_WIDTH - MESH_LAP) / 1e6;
-        return Packs.holding(areaM2, covers);
+        return slab.isPads() ? 0 : Packs.holding(areaM2, covers);
     }
 
     /** What its mesh sheets measure, laps and all. */

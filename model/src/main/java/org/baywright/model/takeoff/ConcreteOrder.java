@@ -2,6 +2,7 @@ package org.baywright.model.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.baywright.model.definition.Slab;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -20,6 +21,8 @@ final class ConcreteOrder {
 
     private static final int CHAIRS = 100;
 
+    private static final List<String> SLAB = List.of("slab");
+
     private ConcreteOrder() {}
 
     static List<BillLine> lines(Shed shed) {
@@ -27,46 +30,69 @@ final class ConcreteOrder {
         if (concrete.netM3() <= 0) {
             return List.of();
         }
-        List<String> slab = List.of("slab");
-        List<String> marks = new ArrayList<>(slab);
+        List<String> marks = new ArrayList<>(concrete.slab().isPads() ? List.of() : SLAB);
         shed.parts(PartKind.BASE_PLATE).stream().map(Part::mark).forEach(marks::add);
-        String thickness = Math.round(concrete.slab().thickness()) + " slab";
-        String pads = concrete.padM2() > 0
-                ? " with thickenings to " + Math.round(concrete.slab().padDepth()) + " under the base plates"
+        List<BillLine> lines = new ArrayList<>();
+        lines.add(BillLine.measured(
+                GROUP,
+                BillItem.of(
+                        "ready-mixed concrete 25 MPa",
+                        "20 mm aggregate, slump 80 to 100, or as engineer",
+                        marks,
+                        shape(concrete) + "; order the last load after measuring"),
+                1,
+                BillLine.Unit.CUBIC_METRES,
+                concrete.netM3(),
+                concrete.orderM3()));
+        if (!concrete.slab().isPads()) {
+            lines.addAll(underSlab(concrete));
+        }
+        return lines;
+    }
+
+    private static String shape(Concrete concrete) {
+        Slab slab = concrete.slab();
+        if (slab.isPads()) {
+            return "pads " + mm(slab.padSide()) + " square, to " + mm(slab.padDepth()) + " under the base plates";
+        }
+        String beam =
+                concrete.edgeM2() > 0 ? ", edge beam " + mm(slab.edgeWidth()) + " wide to " + mm(slab.edgeDepth()) : "";
+        String pads = concrete.padM2() > 0 && slab.padDepth() > slab.thickness()
+                ? ", thickenings to " + mm(slab.padDepth()) + " under the base plates"
                 : "";
+        return mm(slab.thickness()) + " slab" + beam + pads;
+    }
+
+    private static String mm(double length) {
+        return String.valueOf(Math.round(length));
+    }
+
+    /** Mesh, chairs and membrane; the engineer says what more goes into beam and thickenings. */
+    private static List<BillLine> underSlab(Concrete concrete) {
         double rolls = concrete.areaM2() * (1 + MEMBRANE_LAPS);
         int chairs = Packs.holding(concrete.areaM2(), CHAIR_M2);
         return List.of(
                 BillLine.measured(
                         GROUP,
                         BillItem.of(
-                                "ready-mixed concrete 25 MPa",
-                                "20 mm aggregate, slump 80 to 100, or as engineer",
-                                marks,
-                                thickness + pads + "; order the last load after measuring"),
-                        1,
-                        BillLine.Unit.CUBIC_METRES,
-                        concrete.netM3(),
-                        concrete.orderM3()),
-                BillLine.measured(
-                        GROUP,
-                        BillItem.of(
                                 "mesh SL72 6.0x2.4 m",
                                 "500L AS/NZS 4671, or as engineer",
-                                slab,
-                                concrete.meshSheets() + " sheets, laps 225, upper third, 40 cover"),
+                                SLAB,
+                                concrete.meshSheets()
+                                        + " sheets, laps 225, upper third, 40 cover; bars of edge beam and"
+                                        + " thickenings as engineer"),
                         concrete.meshSheets(),
                         BillLine.Unit.SQUARE_METRES,
                         concrete.areaM2(),
                         concrete.meshM2()),
                 BillLine.counted(
                         GROUP,
-                        BillItem.of("bar chair", "height to suit 40 cover", slab, "at 800 both ways; bags of 100"),
+                        BillItem.of("bar chair", "height to suit 40 cover", SLAB, "at 800 both ways; bags of 100"),
                         chairs,
                         Packs.count(chairs, 0, CHAIRS)),
                 BillLine.measured(
                         GROUP,
-                        BillItem.of("membrane 0.2 mm", "polyethylene, taped laps", slab, "rolls 4x50 m"),
+                        BillItem.of("membrane 0.2 mm", "polyethylene, taped laps", SLAB, "rolls 4x50 m"),
                         Packs.holding(rolls, ROLL_M2),
                         BillLine.Unit.SQUARE_METRES,
                         concrete.areaM2(),

@@ -129,7 +129,7 @@ final class ConsumablesOrder {
                                 "steel packers 40x40",
                                 "2 to 10 mm thick",
                                 marks,
-                                "a stack at each anchor, about " + high + "; after the level of the slab"),
+                                "a stack at each anchor, about " + high + "; after the level of the concrete"),
                         stacks,
                         Packs.holding(stacks * (1 + PACKERS_SPARE), 1)),
                 BillLine.measured(

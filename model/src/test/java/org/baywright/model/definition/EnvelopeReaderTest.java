@@ -59,7 +59,8 @@ class EnvelopeReaderTest {
                 e.roofWater());
         assertTrue(e.openings().isEmpty() && e.liftingBeam().isEmpty());
         assertEquals(
-                new Ground(new Slab(125, 150, 600, 300, Optional.empty()), Optional.empty()),
+                new Ground(
+                        new Slab(Floor.SLAB, 125, 150, 600, 300, 300, 300, 6000, Optional.empty()), Optional.empty()),
                 Definitions.of(FIVE).ground());
     }
 

@@ -32,6 +32,6 @@ class SlabEdgeTest {
 
     @Test
     void eightCorners() {
-        assertEquals(9, EDGE.corners().size());
+        assertEquals(9, EDGE.rings().get(0).size());
     }
 }

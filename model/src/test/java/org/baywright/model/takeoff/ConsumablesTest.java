@@ -84,15 +84,39 @@ class ConsumablesTest {
     /**
      * 12 x 18 m and 150 all round, 125 thick: 12.3 x 18.3 x 0.125 = 28.136. Pads 600 square reach 300 from the middle of
      * a column 50 inside the line, 150 of slab outside it: four of 0.5 x 0.5 in the corners, four of 0.5 x 0.6 along the
-     * sides, 0.175 deeper: 0.385. With 5 % it is 29.95, ordered as 30.0.
+     * sides: 2.2. The beam along the edge, 300 wide: 12.3 x 18.3 - 11.7 x 17.7 = 18.0, of it in pads 4 x 0.21 + 4 x 0.18
+     * = 1.56. All 0.175 deeper: 18.64 x 0.175 = 3.262. With 5 % it is 32.97, ordered as 33.0.
      */
     @Test
     void concreteByHand() {
         Concrete concrete = Concrete.of(shed(""));
         assertEquals(225.09, concrete.areaM2(), 1e-6);
         assertEquals(2.2, concrete.padM2(), 1e-6);
-        assertEquals(28.136 + 0.385, concrete.netM3(), 5e-4);
-        assertEquals(30.0, concrete.orderM3(), 1e-9);
+        assertEquals(18.0, concrete.edgeM2(), 1e-6);
+        assertEquals(28.136 + 3.262, concrete.netM3(), 5e-4);
+        assertEquals(33.0, concrete.orderM3(), 1e-9);
+    }
+
+    /** Without beam: 28.136 + 2.2 x 0.175. A beam shallower than thickenings: pads 0.385, the rest of the beam by 0.075. */
+    @Test
+    void edgeBeamByHand() {
+        assertEquals(28.136 + 0.385, Concrete.of(shed("slab: {edgeWidth: 0}\n")).netM3(), 5e-4);
+        assertEquals(
+                28.136 + 0.385 + (18 - 1.56) * 0.075,
+                Concrete.of(shed("slab: {edgeDepth: 200}\n")).netM3(),
+                5e-4);
+        assertEquals(
+                28.136 + 0.385, Concrete.of(shed("slab: {edgeDepth: 125}\n")).netM3(), 5e-4);
+    }
+
+    /** Pads only: 8 of 0.6 x 0.6 x 0.3 under the columns of 3 bays, no mesh. */
+    @Test
+    void padsByHand() {
+        Concrete pads = Concrete.of(shed("slab: {floor: pads}\n"));
+        assertEquals(8 * 0.36, pads.areaM2(), 1e-6);
+        assertEquals(8 * 0.36 * 0.3, pads.netM3(), 1e-6);
+        assertEquals(0, pads.meshSheets());
+        assertEquals(0, pads.jointsM(), 0);
     }
 
     /** A sheet of 6.0 x 2.4 with laps of 225 covers 5.775 x 2.175 = 12.56: 225.09 takes 17.92. */

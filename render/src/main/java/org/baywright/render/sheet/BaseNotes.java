@@ -1,14 +1,21 @@
 package org.baywright.render.sheet;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.baywright.model.definition.Anchor;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.parts.SlabJoints;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
 
 /** What a builder must know to set out base plates and anchors. */
 final class BaseNotes {
+    /** More joints than this are not listed. */
+    private static final int LISTED = 8;
+
     private BaseNotes() {}
 
     /** Beside the set-out plan. */
@@ -27,6 +34,7 @@ final class BaseNotes {
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
                         + " the building, its depth along it; plates on the right-hand side are turned half round."
                         + posts(shed)),
+                Paragraph.bullet(concreteLines(shed)),
                 Paragraph.bullet(
                         "Anchors within 3 mm in a group, within 6 mm from group to group; the engineer's figures rule."));
     }
@@ -51,15 +59,14 @@ final class BaseNotes {
                 Paragraph.heading("Anchors"),
                 Paragraph.bullet(shed.anchorHoles().size() + " chemical anchors " + anchor.size() + ": drill bit "
                         + Figure.length(anchor.holeDiameter()) + ", embedment " + Figure.length(anchor.embedment())
-                        + " into the slab, concrete at least " + Figure.length(anchor.minimumConcrete())
+                        + " into the concrete, which is at least " + Figure.length(anchor.minimumConcrete())
                         + " thick. Example figures of one product: enter your product's."),
-                Paragraph.bullet("Concrete edge at least " + Figure.length(anchor.minimumEdge())
+                Paragraph.bullet("Edge of the concrete at least " + Figure.length(anchor.minimumEdge())
                         + " from the middle of a hole (product minimum); the full edge distance is 1.5 × embedment = "
                         + Figure.length(1.5 * anchor.embedment())
                         + ". Each pattern says what that makes from the column's face to the slab edge. Less is for the"
                         + " engineer."),
-                Paragraph.bullet("Thicken the slab under every base plate, as the engineer sets; a floor slab alone is"
-                        + " thinner than most anchors ask."),
+                Paragraph.bullet(concrete(shed)),
                 Paragraph.bullet(
                         "Clean each hole as the product says before filling. Load nothing until cured; concrete"
                                 + " temperature governs, the cartridge label rules."),
@@ -71,6 +78,38 @@ final class BaseNotes {
                 Paragraph.heading("Patterns"),
                 Paragraph.bullet("Seen from above; outside of the building on the left, right-hand side turned half"
                         + " round. Weld as the engineer sets."));
+    }
+
+    /** What the thin lines of the concrete are, and where the saw goes. */
+    static String concreteLines(Shed shed) {
+        Slab slab = shed.definition().ground().slab();
+        if (slab.isPads()) {
+            return "Thin squares: pads of concrete, " + Figure.length(slab.padSide()) + " each way.";
+        }
+        SlabJoints joints = Foundation.of(shed).joints(shed.setOut());
+        String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines.";
+        if (joints.cuts().isEmpty()) {
+            return edge;
+        }
+        return edge + " Dashes: joints sawn " + Figure.length(slab.jointDepth())
+                + " deep, 4 to 12 hours after finishing,"
+                + listed(" from line 1", joints.across()) + listed(" from line A", joints.along())
+                + "; not through thickenings. The engineer may want others.";
+    }
+
+    private static String listed(String from, List<Double> places) {
+        if (places.isEmpty()) {
+            return "";
+        }
+        String shown = places.stream().limit(LISTED).map(Figure::length).collect(Collectors.joining(", "));
+        return (from.endsWith("1") ? " at " : " and ") + shown + (places.size() > LISTED ? " and so on" : "") + from;
+    }
+
+    private static String concrete(Shed shed) {
+        return shed.definition().ground().slab().isPads()
+                ? "A pad under every base plate, as the engineer sets; earth or gravel between."
+                : "Thicken the slab under every base plate, as the engineer sets; a floor slab alone is thinner than"
+                        + " most anchors ask.";
     }
 
     private static String levels(Shed shed) {

@@ -29,6 +29,7 @@ final class BaseSheet {
     private final SetOut setOut;
     private final Plan plan;
     private final PlanAxes axes;
+    private final SlabLine concrete;
     private final List<Draft> drafts = new ArrayList<>();
 
     private BaseSheet(Shed shed) {
@@ -36,6 +37,7 @@ final class BaseSheet {
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.concrete = new SlabLine(shed, axes);
     }
 
     static List<Draft> of(Shed shed) {
@@ -62,6 +64,7 @@ final class BaseSheet {
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         PlacedView view = sheet.view(
                 strips.name("BASE PLATE SET-OUT", strip), strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
+        concrete.strip(view, shed, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);

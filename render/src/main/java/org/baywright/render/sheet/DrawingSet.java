@@ -62,6 +62,9 @@ public final class DrawingSet {
     private static List<Draft> schedules(Shed shed, Bill bill, SetScope scope) {
         List<Draft> schedules = new ArrayList<>(OpeningSchedule.of(shed, 1));
         schedules.addAll(BillSheets.of(shed, bill, scope, schedules.size() + 1));
+        if (scope == SetScope.ALL) {
+            schedules.addAll(ErectionSheet.of(shed, schedules.size() + 1));
+        }
         return schedules;
     }
 

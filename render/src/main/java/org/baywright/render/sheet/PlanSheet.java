@@ -9,6 +9,7 @@ import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.LeanTo;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
@@ -49,10 +50,10 @@ final class PlanSheet {
 
     private PlanSheet(Building building) {
         this.shed = building.shed();
-        this.walls = new PlanWalls(building);
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.walls = new PlanWalls(building, new SlabLine(shed, axes));
     }
 
     static List<Draft> of(Building building) {
@@ -255,8 +256,12 @@ final class PlanSheet {
         notes.add(Paragraph.bullet("Long dashes: string lines on the outside faces of columns."));
         notes.add(Paragraph.bullet("Columns are cut above their base plates; base plates in thin outline."));
         if (shed.definition().envelope().isFull()) {
-            notes.add(Paragraph.bullet("Thick lines: wall sheets. Thin line round the floor: edge of the slab, "
-                    + Figure.length(shed.definition().ground().slab().beyond()) + " past the string lines."));
+            Slab slab = shed.definition().ground().slab();
+            String concrete = slab.isPads()
+                    ? "Thin squares: pads, " + Figure.length(slab.padSide()) + " each way; earth between."
+                    : "Thin line round the floor: edge of the slab, " + Figure.length(slab.beyond())
+                            + " past the string lines.";
+            notes.add(Paragraph.bullet("Thick lines: wall sheets. " + concrete));
         }
         notes.add(Paragraph.heading("Columns"));
         for (PartKind kind : List.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN)) {

@@ -19,8 +19,9 @@ import org.baywright.render.paper.Pen;
  * way with its tag; and the downpipes.
  *
  * @param building what is drawn
+ * @param slab what it stands on
  */
-record PlanWalls(Building building) {
+record PlanWalls(Building building, SlabLine slab) {
     /** The plan is cut here; an opening whose head lies lower is only seen from above. */
     private static final double CUT = 1200;
 
@@ -38,7 +39,7 @@ record PlanWalls(Building building) {
     /** Draws the walls of a strip, and the slab they stand on. */
     void draw(PlacedView view, PlanAxes axes, double first, double last) {
         if (building.shed().definition().envelope().isFull()) {
-            SlabLine.draw(view, axes, building.shed(), first - PAST, last + PAST);
+            slab.edge(view, first - PAST, last + PAST);
         }
         for (Surface wall : walls()) {
             double from = wall.outline().get(0).x();

@@ -7,13 +7,11 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
-import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
-import org.baywright.model.setout.ColumnLine;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.mark.Layer;
@@ -92,22 +90,13 @@ record SectionEnvelope(Building building, int frame) {
             bounds.expandToInclude(l.to().x(), l.to().y());
         }));
         if (isFull()) {
-            Slab slab = building.shed().definition().ground().slab();
-            double[] ends = floor();
-            bounds.expandToInclude(ends[0] - slab.beyond(), -Math.max(slab.thickness(), slab.padDepth()));
-            bounds.expandToInclude(ends[1] + slab.beyond(), 0);
+            bounds.expandToInclude(concrete().bounds());
         }
         return bounds;
     }
 
-    /** The outermost string lines of the frame. */
-    private double[] floor() {
-        var xs = lines().mapToDouble(ColumnLine::x).summaryStatistics();
-        return new double[] {xs.getMin(), xs.getMax()};
-    }
-
-    private Stream<ColumnLine> lines() {
-        return building.shed().setOut().columnLines().stream().filter(l -> l.has(frame));
+    private SlabSection concrete() {
+        return new SlabSection(building.shed(), frame);
     }
 
     /** Draws it all. */
@@ -123,43 +112,9 @@ record SectionEnvelope(Building building, int frame) {
             view.draw(lines, Pen.VISIBLE, Layer.STEEL);
         }
         cuts().forEach(cut -> view.draw(cut.lines(), Pen.VISIBLE, Layer.CLADDING));
-        slab(view);
+        concrete().draw(view);
         hook(view);
         callouts(view);
-    }
-
-    /** The slab with its thickenings, from edge to edge. */
-    private void slab(PlacedView view) {
-        Slab slab = building.shed().definition().ground().slab();
-        double[] ends = floor();
-        List<Vec2> under = new ArrayList<>(List.of(new Vec2(ends[0] - slab.beyond(), 0)));
-        double half = slab.padSide() / 2;
-        List<ColumnLine> lines =
-                lines().sorted((a, b) -> Double.compare(a.x(), b.x())).toList();
-        double left = ends[0] - slab.beyond();
-        double right = ends[1] + slab.beyond();
-        for (ColumnLine line : lines) {
-            double middle = line.x()
-                    + line.inward()
-                            * line.column(building.shed().definition(), frame).depth()
-                            / 2;
-            double a = Math.max(left, middle - half);
-            double b = Math.min(right, middle + half);
-            if (half > 0 && slab.padDepth() > slab.thickness()) {
-                under.add(new Vec2(a, -slab.thickness()));
-                under.add(new Vec2(a, -slab.padDepth()));
-                under.add(new Vec2(b, -slab.padDepth()));
-                under.add(new Vec2(b, -slab.thickness()));
-            }
-        }
-        under.add(1, new Vec2(left, -slab.thickness()));
-        under.add(new Vec2(right, -slab.thickness()));
-        under.add(new Vec2(right, 0));
-        for (int i = 1; i < under.size(); i++) {
-            if (under.get(i).distance(under.get(i - 1)) > 1) {
-                view.line(under.get(i - 1), under.get(i), Pen.VISIBLE, Layer.CONCRETE);
-            }
-        }
     }
 
     /** The hook of a lifting beam at its highest. */

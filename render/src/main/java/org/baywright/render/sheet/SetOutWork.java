@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
@@ -190,21 +191,16 @@ final class SetOutWork {
         Slab slab = shed.definition().ground().slab();
         Concrete concrete = Concrete.of(shed);
         Anchor anchor = shed.definition().anchor();
-        SlabEdge edge = SlabEdge.of(shed.definition(), shed.setOut());
+        SlabEdge edge = Foundation.of(shed.definition(), shed.setOut(), stands).edge();
         double nearest = stands.stream()
                 .flatMap(s -> s.holes().stream())
                 .mapToDouble(edge::distance)
                 .min()
                 .orElse(0);
-        List<Row> rows = new ArrayList<>();
-        rows.add(Row.of("Thickness", Figure.length(slab.thickness())));
+        List<Row> rows = new ArrayList<>(slab.isPads() ? pads(slab) : slab(slab, concrete));
         rows.add(Row.of(
-                "Thickening under every base plate",
-                slab.padSide() > 0
-                        ? Figure.length(slab.padSide()) + " square, to " + Figure.length(slab.padDepth()) + " deep"
-                        : "none"));
-        rows.add(Row.of("Columns' outside faces to slab edge", Figure.length(slab.beyond())));
-        rows.add(Row.of("Nearest anchor hole to slab edge", Figure.length(nearest)));
+                slab.isPads() ? "Nearest anchor hole to a pad's edge" : "Nearest anchor hole to slab edge",
+                Figure.length(nearest)));
         rows.add(Row.of(
                 "Product's least edge; full edge, 1.5 × embedment",
                 Figure.length(anchor.minimumEdge()) + "; " + Figure.length(1.5 * anchor.embedment())));
@@ -213,13 +209,46 @@ final class SetOutWork {
                 m3("%.1f m²; ", concrete.areaM2())
                         + m3("%.2f m³; ", concrete.netM3())
                         + m3("%.1f m³", concrete.orderM3())));
-        rows.add(Row.of("Mesh sheets 6.0 × 2.4 m, laps 225", String.valueOf(concrete.meshSheets())));
-        rows.add(Row.of("Bars on a grid", bars(slab)));
+        if (!slab.isPads()) {
+            rows.add(Row.of("Mesh sheets 6.0 × 2.4 m, laps 225", String.valueOf(concrete.meshSheets())));
+            rows.add(Row.of("Bars on a grid", bars(slab)));
+        }
         return new Block(
-                "Slab",
+                slab.isPads() ? "Pads" : "Slab",
                 new Table(List.of(Column.words("What"), Column.words("Figure, mm")), rows, width).filling(),
-                "Starting values: the engineer sets slab, thickening, mesh and anchors. Anchor figures are examples of one"
+                "Starting values: the engineer sets concrete, mesh, bars and anchors. Anchor figures are examples of one"
                         + " product: enter yours.");
+    }
+
+    private static List<Row> pads(Slab slab) {
+        return List.of(Row.of(
+                "Pad under every base plate, earth between",
+                Figure.length(slab.padSide()) + " square, to " + Figure.length(slab.padDepth()) + " deep"));
+    }
+
+    private static List<Row> slab(Slab slab, Concrete concrete) {
+        String none = "none";
+        return List.of(
+                Row.of("Thickness", Figure.length(slab.thickness())),
+                Row.of(
+                        "Beam along the edge",
+                        concrete.edgeM2() > 0
+                                ? Figure.length(slab.edgeWidth()) + " wide, to " + Figure.length(slab.edgeDepth())
+                                        + " deep"
+                                : none),
+                Row.of(
+                        "Thickening under every base plate",
+                        slab.padSide() > 0
+                                ? Figure.length(slab.padSide()) + " square, to " + Figure.length(slab.padDepth())
+                                        + " deep"
+                                : none),
+                Row.of("Columns' outside faces to slab edge", Figure.length(slab.beyond())),
+                Row.of(
+                        "Sawn joints",
+                        concrete.jointsM() > 0
+                                ? m3("%.0f m, ", concrete.jointsM()) + Figure.length(slab.jointDepth())
+                                        + " deep, 4 to 12 hours after finishing"
+                                : none));
     }
 
     private static String bars(Slab slab) {

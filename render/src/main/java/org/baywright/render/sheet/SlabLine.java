@@ -2,28 +2,51 @@ package org.baywright.render.sheet;
 
 import java.util.List;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.SlabEdge;
+import org.baywright.model.parts.SlabJoints;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 
-/** The slab's edge on a plan, in a thin line. */
+/** The concrete on plans: the slab's edge or pads in a thin line, sawn joints dashed. */
 final class SlabLine {
-    private SlabLine() {}
+    private final PlanAxes axes;
+    private final List<List<Vec2>> rings;
+    private final List<SlabJoints.Cut> joints;
 
-    /** As much of it as lies between two distances along the building. */
-    static void draw(PlacedView view, PlanAxes axes, Shed shed, double low, double high) {
-        List<Vec2> corners = SlabEdge.of(shed.definition(), shed.setOut()).corners();
-        for (int i = 1; i < corners.size(); i++) {
-            Vec2 a = corners.get(i - 1);
-            Vec2 b = corners.get(i);
-            if (Math.max(a.y(), b.y()) > low && Math.min(a.y(), b.y()) < high) {
-                view.line(at(axes, a, low, high), at(axes, b, low, high), Pen.DIMENSION, Layer.CONCRETE);
+    SlabLine(Shed shed, PlanAxes axes) {
+        Foundation foundation = Foundation.of(shed);
+        this.axes = axes;
+        this.rings = foundation.edge().rings();
+        this.joints = foundation.joints(shed.setOut()).cuts();
+    }
+
+    /** As much of the edge as lies between two distances along the building. */
+    void edge(PlacedView view, double low, double high) {
+        for (List<Vec2> ring : rings) {
+            for (int i = 1; i < ring.size(); i++) {
+                line(view, ring.get(i - 1), ring.get(i), low, high, Pen.DIMENSION);
             }
         }
     }
 
-    private static Vec2 at(PlanAxes axes, Vec2 corner, double low, double high) {
+    /** Edge and joints in a strip of a plan; past the ends of the building they are whole. */
+    void strip(PlacedView view, Shed shed, Strip strip) {
+        double low = strip.firstFrame() == 1 ? -1e9 : shed.setOut().frameLine(strip.firstFrame());
+        double high = strip.lastFrame() == shed.setOut().frames()
+                ? 1e9
+                : shed.setOut().frameLine(strip.lastFrame());
+        edge(view, low, high);
+        joints.forEach(cut -> line(view, cut.from(), cut.to(), low, high, Pen.HIDDEN));
+    }
+
+    private void line(PlacedView view, Vec2 a, Vec2 b, double low, double high, Pen pen) {
+        if (Math.max(a.y(), b.y()) > low && Math.min(a.y(), b.y()) < high) {
+            view.line(at(a, low, high), at(b, low, high), pen, Layer.CONCRETE);
+        }
+    }
+
+    private Vec2 at(Vec2 corner, double low, double high) {
         return axes.at(corner.x(), Math.max(low, Math.min(high, corner.y())));
     }
 }

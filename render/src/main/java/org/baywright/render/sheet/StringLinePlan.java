@@ -41,6 +41,7 @@ final class StringLinePlan {
     private final List<PlateStand> stands;
     private final Plan plan;
     private final PlanAxes axes;
+    private final SlabLine concrete;
     private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
@@ -49,6 +50,7 @@ final class StringLinePlan {
         this.stands = stands;
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.concrete = new SlabLine(shed, axes);
         this.margins = margins();
     }
 
@@ -97,7 +99,7 @@ final class StringLinePlan {
         return drafts;
     }
 
-    private static List<Paragraph> notes() {
+    private List<Paragraph> notes() {
         return List.of(
                 Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
                         + " gives the middles of the plates under columns, one their hole lines, one the middles of"
@@ -106,14 +108,14 @@ final class StringLinePlan {
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
                                 + " of floors and bays; each has a twin as long the other way, and bays alike in"
                                 + " length are alike."),
-                Paragraph.bullet("The thin line outside is the slab's edge. Each plate's own drawing follows; every"
-                        + " hole is in setout.csv."));
+                Paragraph.bullet(BaseNotes.concreteLines(shed) + " Each plate's own drawing follows; every hole is in"
+                        + " setout.csv."));
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         PlacedView view = sheet.view(
                 strips.name("SET-OUT PLAN", strip), strip.cell(), plan.bounds(strip), margins, strips.scale());
-        slab(view, strip);
+        concrete.strip(view, shed, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);
@@ -127,13 +129,6 @@ final class StringLinePlan {
         }
         diagonals(view, strip);
         plan.matchLines(view, strip);
-    }
-
-    /** The slab's edge, as much of it as the strip shows. */
-    private void slab(PlacedView view, Strip strip) {
-        double low = strip.firstFrame() == 1 ? -1e9 : setOut.frameLine(strip.firstFrame());
-        double high = strip.lastFrame() == setOut.frames() ? 1e9 : setOut.frameLine(strip.lastFrame());
-        SlabLine.draw(view, axes, shed, low, high);
     }
 
     private Vec2 paper(PlacedView view, Vec2 floor) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.definition.Anchor;
+import org.baywright.model.definition.Slab;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -48,7 +49,7 @@ final class StringLineSteps {
         steps.add(levels());
         steps.add("Plates. Lay each plate or its template with the column's outside face on the string line of its row"
                 + " and its middle on the frame's line; at the end lines its column stands inside. Outside of the plate"
-                + " to the outside of the building. Mark every hole and the plate's mark on the slab.");
+                + " to the outside of the building. Mark every hole and the plate's mark on the concrete.");
         steps.add("Check. Measure again from the datum to the hole lines that the plan gives, and corner to corner of"
                 + " the four end plates. Take off the strings only when all agrees; leave the hurdles.");
         steps.add(bars());
@@ -58,15 +59,18 @@ final class StringLineSteps {
 
     /** How far hurdles stand outside the string lines. */
     double hurdlesOut() {
-        return shed.definition().ground().slab().beyond() + CLEAR_OF_WORK;
+        Slab slab = shed.definition().ground().slab();
+        return (slab.isPads() ? slab.padSide() / 2 : slab.beyond()) + CLEAR_OF_WORK;
     }
 
     private String hurdles() {
-        double beyond = shed.definition().ground().slab().beyond();
+        Slab slab = shed.definition().ground().slab();
+        String concrete = slab.isPads()
+                ? "Pads " + mm(slab.padSide()) + " square lie under the plates."
+                : "The slab's edge is " + mm(slab.beyond()) + " outside the lines.";
         return "Hurdles. Set a hurdle (profile) at both ends of every string line, at least "
                 + mm(hurdlesOut())
-                + " outside the lines, tops level with each other and just above the slab. The slab's edge is "
-                + mm(beyond) + " outside the lines.";
+                + " outside the lines, tops level with each other and just above the floor. " + concrete;
     }
 
     private String rightAngle() {
@@ -113,8 +117,8 @@ final class StringLineSteps {
                 ? "pack every plate with steel at each anchor to " + mm(grout)
                         + " over the highest, so that all undersides are level"
                 : "grind or pack until all undersides are level";
-        return "Levels. Take the level of the slab at every plate from one bench mark. FFL is the level of the drawings;"
-                + " where the slab is off, " + packed + ".";
+        return "Levels. Take the level of the concrete at every plate from one bench mark. FFL is the level of the drawings;"
+                + " where the concrete is off, " + packed + ".";
     }
 
     private String bars() {

@@ -85,7 +85,16 @@ class SetOutSetTest {
     private static Definition withBars(Definition d) {
         Slab slab = d.ground().slab();
         SlabBars bars = new SlabBars(12, new SlabBars.Row(210, 40), new SlabBars.Row(190, -30), 40, 10);
-        Slab barred = new Slab(slab.thickness(), slab.beyond(), slab.padSide(), slab.padDepth(), Optional.of(bars));
+        Slab barred = new Slab(
+                slab.floor(),
+                slab.thickness(),
+                slab.beyond(),
+                slab.padSide(),
+                slab.padDepth(),
+                slab.edgeWidth(),
+                slab.edgeDepth(),
+                slab.joints(),
+                Optional.of(bars));
         return new Definition(
                 d.project(),
                 d.shape(),

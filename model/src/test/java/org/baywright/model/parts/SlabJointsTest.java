@@ -1,0 +1,77 @@
+package org.baywright.model.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
+import org.baywright.model.definition.Seeds;
+import org.junit.jupiter.api.Test;
+
+/** Joints lie where a slab should crack: panels of about 6 m, off the anchors. */
+class SlabJointsTest {
+    private static final String SHED = "span: 12000\neaveHeight: 4200\nroofPitch: 10\n";
+
+    @Provide
+    Arbitrary<Definition> sheds() {
+        return Definitions.valid();
+    }
+
+    private static SlabJoints joints(String more) {
+        Shed shed = Shed.of(Definitions.of(SHED + more));
+        return Foundation.of(shed).joints(shed.setOut());
+    }
+
+    @Test
+    void middleOfEveryBayAndHalfTheSpan() {
+        SlabJoints joints = joints("bays: 3\nbaySpacing: 6000\nenvelope: none\n");
+        assertEquals(List.of(3000.0, 9000.0, 15000.0), joints.across());
+        assertEquals(List.of(6000.0), joints.along());
+        assertEquals((3 * 12.3) + 18.3, joints.metres(), 1e-9);
+    }
+
+    /** Bays of 8 m take two each: quarter, three quarters. */
+    @Test
+    void longBaysTakeTwo() {
+        assertEquals(
+                List.of(2000.0, 6000.0, 10000.0, 14000.0),
+                joints("bays: 2\nbaySpacing: 8000\nenvelope: none\n").across());
+    }
+
+    @Test
+    void noneWhenNotWantedAndNoneInPads() {
+        assertTrue(
+                joints("bays: 3\nbaySpacing: 6000\nslab: {joints: 0}\n").cuts().isEmpty());
+        assertTrue(joints("bays: 3\nbaySpacing: 6000\nslab: {floor: pads}\n")
+                .cuts()
+                .isEmpty());
+    }
+
+    /** The mullion under the ridge stands where the joint would end: it moves aside by its thickening. */
+    @Test
+    void movesOffAMullion() {
+        SlabJoints joints = joints("bays: 3\nbaySpacing: 6000\nmullions: {spacing: 6000}\n");
+        assertEquals(300, Math.abs(joints.along().get(0) - 6000), 50);
+    }
+
+    @Property(tries = 60, seed = Seeds.SHEDS)
+    void noJointRunsThroughABasePlate(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        List<PlateStand> stands = PlateStand.of(shed);
+        for (SlabJoints.Cut cut : Foundation.of(shed).joints(shed.setOut()).cuts()) {
+            for (PlateStand stand : stands) {
+                stand.holes().forEach(hole -> {
+                    double across = cut.to().minus(cut.from()).unit().cross(hole.minus(cut.from()));
+                    double on = cut.to().minus(cut.from()).unit().dot(hole.minus(cut.from()));
+                    boolean beside = on > 0 && on < cut.to().distance(cut.from());
+                    assertTrue(!beside || Math.abs(across) > 50, () -> stand.name() + " at " + across + " of a joint");
+                });
+            }
+        }
+    }
+}
