@@ -125,7 +125,7 @@ public final class Cutter {
         if (order.stocks() == 1) {
             return work << Math.min(round, MOST_DOUBLINGS);
         }
-        return round == 0 ? 0 : work << Math.min(round - 1, MOST_DOUBLINGS / 2);
+        return round == 0 ? 0 : work << Math.min(round - 1, MOST_DOUBLINGS);
     }
 
     /**

@@ -50,12 +50,9 @@ final class Swapping {
     private final double lengthPerCost;
     private final double waste;
     private final SplittableRandom random = new SplittableRandom(20240229);
-    private final List<int[]> bars = new ArrayList<>();
-    private final Loose loose;
+    private final Kept kept;
     private final SumIndex index;
-    // What the bars kept cost and hold.
-    private long spent;
-    private long held;
+    private final Loose loose;
     private long work;
     private int idle;
     private boolean done;
@@ -77,8 +74,8 @@ final class Swapping {
             all += (long) order.size()[i] * order.demand()[i];
         }
         waste = rate * budget - all;
-        int most = (int) (budget / cheapest) + 1;
-        index = new SumIndex(order, most, waste < 1 ? FINE : COARSE);
+        kept = new Kept(order, (int) (budget / cheapest) + 1, waste < 1 ? FINE : COARSE);
+        index = kept.index();
         if (isTight()) {
             unpack(plan);
         }
@@ -115,7 +112,7 @@ final class Swapping {
     private double slack(long cost) {
         // Half a unit for the rounding of the rate.
         double share = cost >= budget - dearest ? 1 : (double) cost / budget;
-        return waste * share - wasted(spent, held) + 0.5;
+        return waste * share - wasted(kept.spent(), kept.held()) + 0.5;
     }
 
     /** Keeps the fullest bars of a plan as far as their waste goes. */
@@ -126,20 +123,13 @@ final class Swapping {
         for (Pattern p : patterns) {
             int[] items = Repacking.items(p);
             long cost = order.cost()[p.stock];
-            if (wasted(spent + cost, held + order.load(p)) <= waste / 2 && spent + cost <= budget - 2 * dearest) {
-                keep(items, p.stock);
+            if (wasted(kept.spent() + cost, kept.held() + order.load(p)) <= waste / 2
+                    && kept.spent() + cost <= budget - 2 * dearest) {
+                kept.add(items, p.stock);
             } else {
                 Arrays.stream(items).forEach(loose::add);
             }
         }
-    }
-
-    private void keep(int[] items, int stock) {
-        bars.add(items);
-        index.put(bars.size() - 1, items);
-        index.setStock(bars.size() - 1, stock);
-        spent += order.cost()[stock];
-        held += index.load(bars.size() - 1);
     }
 
     /** Goes on for a measure of work; the plan, once it is found. */
@@ -157,19 +147,19 @@ final class Swapping {
 
     /** Whether the bars kept came near to all in good time; where they do not, such a plan is most unlikely. */
     private boolean isNear() {
-        return work < APPROACH || budget - spent <= NEAR * dearest;
+        return work < APPROACH || budget - kept.spent() <= NEAR * dearest;
     }
 
     /** Tries to put some loose pieces, drawn by lot, in the place of pieces of a bar; whether anything came of it. */
     private boolean swap() {
         int count = Math.min(loose.count(), 1 + random.nextInt(MOST_SWAPPED));
         long sum = loose.choose(count, random);
-        if (sum > index.largest() || bars.isEmpty()) {
+        if (sum > index.largest() || kept.count() == 0) {
             form(Math.min(1, loose.count()));
             return true;
         }
-        int entry = index.find(sum - roomSomewhere(), sum + (long) Math.max(0, slack(spent)), random);
-        if (entry < 0 || loose.isSame(count, bars.get(SumIndex.bar(entry)), SumIndex.mask(entry))) {
+        int entry = index.find(sum - roomSomewhere(), sum + (long) Math.max(0, slack(kept.spent())), random);
+        if (entry < 0 || loose.isSame(count, kept.items(SumIndex.bar(entry)), SumIndex.mask(entry))) {
             return false;
         }
         int bar = SumIndex.bar(entry);
@@ -187,21 +177,21 @@ final class Swapping {
 
     /** By how much pieces put in may be longer: what some bar has room for, or would have from another stock. */
     private long roomSomewhere() {
-        int bar = random.nextInt(bars.size());
+        int bar = random.nextInt(kept.count());
         int stock = random.nextBoolean() ? index.stock(bar) : random.nextInt(order.stocks());
         return order.capacity()[stock] - index.load(bar);
     }
 
     /** Whether a bar may come to hold so much, from a stock. */
     private boolean isAllowed(int bar, long load, int stock) {
-        long cost = spent - order.cost()[index.stock(bar)] + order.cost()[stock];
-        double now = wasted(cost, held - index.load(bar) + load);
-        return cost < budget && now - wasted(spent, held) <= Math.max(0, slack(cost));
+        long cost = kept.spent() - order.cost()[index.stock(bar)] + order.cost()[stock];
+        double now = wasted(cost, kept.held() - index.load(bar) + load);
+        return cost < budget && now - wasted(kept.spent(), kept.held()) <= Math.max(0, slack(cost));
     }
 
     /** Puts the loose pieces chosen, which stand last, in the place of those of a bar. */
     private void exchange(int bar, int mask, int count, int stock) {
-        int[] items = bars.get(bar);
+        int[] items = kept.items(bar);
         int[] now = new int[items.length - Integer.bitCount(mask) + count];
         int n = 0;
         for (int k = 0; k < count; k++) {
@@ -214,27 +204,23 @@ final class Swapping {
                 now[n++] = items[k];
             }
         }
-        held -= index.load(bar);
-        spent += order.cost()[stock] - order.cost()[index.stock(bar)];
-        bars.set(bar, now);
-        index.put(bar, now);
-        index.setStock(bar, stock);
-        held += index.load(bar);
+        kept.replace(bar, now, stock);
     }
 
     /** Makes a bar of loose pieces, one of the last few among them, if they fill one. */
     private void form(int last) {
         int[] added = loose.sortAfter(last);
         for (int stock = 0; stock < order.stocks() && !isFinished(); stock++) {
-            long left = budget - spent - order.cost()[stock];
+            long left = budget - kept.spent() - order.cost()[stock];
             // What the bar may fall short by, once what this stock is dearer by its length is taken off.
-            double most = slack(spent + order.cost()[stock]) - wasted(order.cost()[stock], order.capacity()[stock]);
+            double most =
+                    slack(kept.spent() + order.cost()[stock]) - wasted(order.cost()[stock], order.capacity()[stock]);
             for (int i : most >= 0 && (left == 0 || left >= cheapest) ? added : NO_ITEMS) {
                 Filling filling = new Filling(loose, order.capacity()[stock], (long) most, FORMING_TRIES);
                 boolean full = filling.with(loose.placeOf(i));
                 work += filling.tried();
                 if (full) {
-                    keep(loose.take(filling.chosen()), stock);
+                    kept.add(loose.take(filling.chosen()), stock);
                     done = isFinished();
                     return;
                 }
@@ -246,45 +232,25 @@ final class Swapping {
     /** Whether a bar for what is left to spend takes all that is loose. */
     private boolean isFinished() {
         int stock = order.cheapest(loose.load(), order.limit());
-        return loose.count() == 0 || stock >= 0 && order.cost()[stock] <= budget - spent;
+        return loose.count() == 0 || stock >= 0 && order.cost()[stock] <= budget - kept.spent();
     }
 
     private void breakUp() {
-        int looseBars = (int) ((budget - spent + dearest - 1) / dearest);
+        int looseBars = (int) ((budget - kept.spent() + dearest - 1) / dearest);
         int step = Math.max(0, Math.min(SELDOM.length, looseBars - 1) - 1);
-        if (!done && !bars.isEmpty() && (idle > MOST_IDLE || random.nextInt(SELDOM[step]) == 0)) {
+        if (!done && kept.count() > 0 && (idle > MOST_IDLE || random.nextInt(SELDOM[step]) == 0)) {
             idle = 0;
-            int b = random.nextInt(bars.size());
-            Arrays.stream(bars.get(b)).forEach(loose::add);
-            spent -= order.cost()[index.stock(b)];
-            held -= index.load(b);
-            int last = bars.size() - 1;
-            int stock = index.stock(last);
-            index.remove(b);
-            int[] moved = bars.remove(last);
-            if (b != last) {
-                index.remove(last);
-                bars.set(b, moved);
-                index.put(b, moved);
-                index.setStock(b, stock);
+            for (int i : kept.remove(random.nextInt(kept.count()))) {
+                loose.add(i);
             }
         }
     }
 
     private Draft draft() {
-        Draft draft = new Draft(order);
-        for (int b = 0; b < bars.size(); b++) {
-            draft.add(pattern(bars.get(b)).from(index.stock(b)), 1);
-        }
+        Draft draft = kept.draft();
         if (loose.count() > 0) {
-            draft.add(pattern(loose.items()).from(order.cheapest(loose.load(), order.limit())), 1);
+            draft.add(Kept.pattern(loose.items()).from(order.cheapest(loose.load(), order.limit())), 1);
         }
         return draft;
-    }
-
-    private static Pattern pattern(int[] items) {
-        int[] sorted = items.clone();
-        Arrays.sort(sorted);
-        return Pattern.ofSorted(0, sorted, sorted.length);
     }
 }
