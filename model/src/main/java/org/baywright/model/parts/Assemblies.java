@@ -26,10 +26,12 @@ import org.locationtech.jts.index.strtree.STRtree;
 public final class Assemblies {
     private static final Set<PartKind> COLUMNS = EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
     private static final Set<PartKind> RAFTERS = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+    private static final Set<PartKind> FRAME =
+            EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> UPRIGHTS =
             EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.MULLION, PartKind.JAMB);
     /** What a girt's cleat may stand on: uprights, the header or sill that a trimmer lies on, a rafter at the rake. */
-    private static final Set<PartKind> WALL = EnumSet.of(
+    static final Set<PartKind> CARRY_GIRTS = EnumSet.of(
             PartKind.COLUMN,
             PartKind.LEAN_TO_COLUMN,
             PartKind.MULLION,
@@ -45,21 +47,17 @@ public final class Assemblies {
             PartKind.KNEE_PLATE, RAFTERS,
             PartKind.APEX_PLATE, RAFTERS,
             PartKind.LEAN_TO_PLATE, EnumSet.of(PartKind.LEAN_TO_RAFTER),
-            PartKind.PURLIN_CLEAT, RAFTERS,
-            PartKind.GIRT_CLEAT, WALL,
-            PartKind.BRACE_CLEAT,
-                    EnumSet.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER),
+            PartKind.PURLIN_CLEAT, FRAME,
+            PartKind.GIRT_CLEAT, CARRY_GIRTS,
+            PartKind.BRACE_CLEAT, FRAME,
             PartKind.MULLION_CLEAT, RAFTERS,
             PartKind.LIFTING_BRACKET, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));
 
     /** What lies on a seat that is itself welded to a member goes with that member. */
-    private static final Map<PartKind, Predicate<Part>> SEATS = Map.of(
-            PartKind.PURLIN_CLEAT,
-            Assemblies::seatsCleats,
-            PartKind.LIFTING_PLATE,
-            part -> part.kind() == PartKind.LIFTING_BRACKET,
-            PartKind.MULLION_CLEAT,
-            part -> part.kind() == PartKind.APEX_PLATE);
+    private static final Map<PartKind, Set<PartKind>> SEATS = Map.of(
+            PartKind.PURLIN_CLEAT, EnumSet.of(PartKind.CAP_PLATE, PartKind.KNEE_PLATE),
+            PartKind.LIFTING_PLATE, EnumSet.of(PartKind.LIFTING_BRACKET),
+            PartKind.MULLION_CLEAT, EnumSet.of(PartKind.APEX_PLATE));
 
     private final STRtree members = new STRtree();
     private final STRtree seats = new STRtree();
@@ -83,7 +81,9 @@ public final class Assemblies {
             }
         }
         plates.stream()
-                .filter(p -> SEATS.values().stream().anyMatch(is -> is.test(p.part())))
+                .filter(p -> p.part().isSeat()
+                        || SEATS.values().stream()
+                                .anyMatch(s -> s.contains(p.part().kind())))
                 .forEach(p -> seats.insert(p.plan(), p));
         members.build();
         seats.build();
@@ -103,10 +103,10 @@ public final class Assemblies {
         }
     }
 
-    /** What a purlin's cleat may stand on besides a rafter: the bracket past its end, itself without holes, or a cap. */
-    private static boolean seatsCleats(Part part) {
-        return part.kind() == PartKind.CAP_PLATE
-                || (part.kind() == PartKind.PURLIN_CLEAT && part.holes().isEmpty());
+    /** Whether a plate may lie on another: on one of those at a joint or, unless it is a seat itself, on a seat of its kind. */
+    private static boolean isSeatOf(Part plate, Part seat) {
+        return SEATS.getOrDefault(plate.kind(), Set.of()).contains(seat.kind())
+                || seat.isSeat() && seat.kind() == plate.kind() && !plate.isSeat();
     }
 
     private void attach(Standing plate) {
@@ -124,15 +124,21 @@ public final class Assemblies {
     private Optional<Standing> host(Standing plate) {
         Set<PartKind> carriers = CARRIED_BY.getOrDefault(plate.part().kind(), Set.of());
         Optional<Standing> direct = touched(plate, members, part -> carriers.contains(part.kind()));
-        Predicate<Part> seat = SEATS.getOrDefault(plate.part().kind(), part -> false);
-        return direct.isPresent() || seat.test(plate.part())
+        return direct.isPresent()
                 ? direct
-                : touched(plate, seats, seat).flatMap(this::host);
+                : touched(plate, seats, part -> isSeatOf(plate.part(), part)).flatMap(this::host);
     }
 
-    /** A girt's cleat at the end of a header or under a rafter stands on the upright beside it, which it meets no less. */
+    /**
+     * A girt's cleat at the end of a header or under a rafter stands on the upright beside it, which it meets no less; a
+     * purlin's on the rafter before the column that the rafter butts against.
+     */
     private static boolean isSecond(Standing plate, Part host) {
-        return plate.part().kind() == PartKind.GIRT_CLEAT && !UPRIGHTS.contains(host.kind());
+        return switch (plate.part().kind()) {
+            case GIRT_CLEAT -> !UPRIGHTS.contains(host.kind());
+            case PURLIN_CLEAT -> !RAFTERS.contains(host.kind());
+            default -> false;
+        };
     }
 
     /**

@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
@@ -21,8 +22,11 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
     /** Rows of bridging increase by one for each of these lengths. Common practice, no source. */
     private static final double BRIDGED = 3000;
 
+    /** Places of two rows no further apart than this take one length of bridging. */
+    private static final double SAME = 1;
+
     /** Where a stretch is bridged. @source none to 3 m, one to 6 m, two to 9 m: common practice */
-    List<Double> at(double from, double to) {
+    private List<Double> at(double from, double to) {
         int n = stand.web() > 0 ? (int) Math.ceil((to - from) / BRIDGED - 1e-9) - 1 : 0;
         List<Double> at = new ArrayList<>();
         for (int i = 1; i <= n; i++) {
@@ -34,12 +38,30 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
     /** Between a length and those over it that are bridged at the same places, each at the height of its own back. */
     Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, ToDoubleFunction<GirtSpan> back) {
         return at(lower).stream()
-                .flatMap(u -> upper.stream()
-                        .filter(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < 1))
-                        .findFirst()
-                        .filter(o -> isFree(u, lower.height(), o.height()))
-                        .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
-                        .stream());
+                .flatMap(u ->
+                        over(u, lower, upper)
+                                .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
+                                .stream());
+    }
+
+    /** Where bridging meets a length of a row from the rows under and over it: nowhere else is it punched. */
+    List<Double> meeting(GirtSpan span, List<GirtSpan> under, List<GirtSpan> row, List<GirtSpan> over) {
+        List<Double> fromUnder = under.stream()
+                .flatMap(l -> at(l).stream()
+                        .filter(u -> over(u, l, row).filter(span::equals).isPresent()))
+                .toList();
+        return at(span).stream()
+                .filter(u ->
+                        over(u, span, over).isPresent() || fromUnder.stream().anyMatch(b -> Math.abs(b - u) < SAME))
+                .toList();
+    }
+
+    /** The length over another that is bridged to it at a place. */
+    private Optional<GirtSpan> over(double u, GirtSpan lower, List<GirtSpan> upper) {
+        return upper.stream()
+                .filter(o -> at(o).stream().anyMatch(b -> Math.abs(b - u) < SAME))
+                .findFirst()
+                .filter(o -> isFree(u, lower.height(), o.height()));
     }
 
     /** Not across an opening that is lower than the rows' spacing. */

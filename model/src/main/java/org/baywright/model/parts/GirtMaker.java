@@ -69,11 +69,15 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     List<Piece> pieces(List<GirtMaker> neighbours) {
         List<Piece> pieces = new ArrayList<>();
         List<List<GirtSpan>> butted = rows.at().stream().map(this::spans).toList();
-        for (List<GirtSpan> row : butted) {
-            row.forEach(span -> girt(lapped(span, neighbours), pieces));
+        for (int i = 0; i < butted.size(); i++) {
+            List<GirtSpan> under = i > 0 ? butted.get(i - 1) : List.of();
+            List<GirtSpan> over = i + 1 < butted.size() ? butted.get(i + 1) : List.of();
+            for (GirtSpan span : butted.get(i)) {
+                girt(lapped(span, neighbours), bridging().meeting(span, under, butted.get(i), over), pieces);
+            }
         }
         if (!flush()) {
-            bay.openings().forEach(opening -> trimmers(opening).forEach(span -> girt(span, pieces)));
+            bay.openings().forEach(opening -> trimmers(opening).forEach(span -> girt(span, List.of(), pieces)));
         }
         for (int i = 1; i < butted.size(); i++) {
             List<GirtSpan> upper = butted.get(i);
@@ -161,7 +165,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return span.height() - (aside ? stand.web() : 0);
     }
 
-    private void girt(GirtSpan span, List<Piece> pieces) {
+    /** A length with its cleats, punched for those and for the bridging that meets it. */
+    private void girt(GirtSpan span, List<Double> bridged, List<Piece> pieces) {
         Vec3 width = stand.turned() ? Vec3.UP.negated() : Vec3.UP;
         Vec3 along = bay.out().cross(width);
         boolean onward = along.dot(bay.u()) > 0;
@@ -172,7 +177,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
                 new Material.Bar(member().section(), member().turned()),
                 Solid.square(member().profile(), 0, span.length()),
                 List.of(),
-                bolts(span).map(b -> Math.abs(b - marked)).sorted().toList(),
+                bolts(span, bridged).map(b -> Math.abs(b - marked)).sorted().toList(),
                 bay.place(Placement.of(origin, along, bay.out()))));
         pieces.add(cleat(span.from(), 1, span.height()));
         if (span.to().over().isEmpty()) {
@@ -186,12 +191,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return flush() ? foot - member().depth() : foot;
     }
 
-    private Stream<Double> bolts(GirtSpan span) {
-        double left =
-                span.from().over().map(GirtSpan.Lap::line).orElse(span.from().at());
-        double right = span.to().over().map(GirtSpan.Lap::line).orElse(span.to().at());
-        return Stream.of(bolts(span.from(), 1), bridging().at(left, right), bolts(span.to(), -1))
-                .flatMap(List::stream);
+    private static Stream<Double> bolts(GirtSpan span, List<Double> bridged) {
+        return Stream.of(bolts(span.from(), 1), bridged, bolts(span.to(), -1)).flatMap(List::stream);
     }
 
     private static List<Double> bolts(GirtSpan.End end, int into) {

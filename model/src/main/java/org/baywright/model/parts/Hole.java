@@ -31,6 +31,11 @@ public record Hole(Vec2 at, double diameter, Vec2 run) {
         return new Hole(at, diameter, direction.unit().times(Math.max(0, length - diameter)));
     }
 
+    /** The same hole elsewhere in a plate. */
+    Hole shifted(double depth, double width) {
+        return new Hole(at.plus(new Vec2(depth, width)), diameter, run);
+    }
+
     /** Whether it is longer than wide. */
     public boolean isSlot() {
         return run.length() > 0;

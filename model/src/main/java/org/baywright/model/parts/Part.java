@@ -86,6 +86,11 @@ public record Part(
                 && section.form() == BarSection.Form.ROUND;
     }
 
+    /** Whether it is a cleat without holes: it is welded to a member and carries another cleat, which stands off that. */
+    public boolean isSeat() {
+        return kind.group() == PartKind.Group.CLEATS && holes.isEmpty();
+    }
+
     /** Mass of one, holes taken out. */
     public double massKg() {
         return solid.volume() * Section.DENSITY_KG_PER_M3 * 1e-9;

@@ -93,9 +93,18 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Li
         return cut.shifted(-cut.normal().x() * step);
     }
 
+    /** Where its steel stands. */
+    Standing standing() {
+        return Standing.of(alone(), place);
+    }
+
+    private Part alone() {
+        return new Part("?", kind, material, solid, holes, punched, List.of(place));
+    }
+
     /** What two pieces must share to carry one mark: everything, to the tenth of a millimetre. */
     String likeness() {
-        Part alone = new Part("?", kind, material, solid, holes, punched, List.of(place));
+        Part alone = alone();
         return String.join(
                 "|",
                 kind.name(),

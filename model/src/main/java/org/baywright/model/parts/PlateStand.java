@@ -112,6 +112,13 @@ public record PlateStand(String grid, Part plate, Place platePlace, Part upright
         return new Vec2(at.x(), at.y());
     }
 
+    /** A point of the upright's section on the plate: from the outside of the building inward, and along the wall. */
+    public Vec2 onPlate(Vec2 inUpright) {
+        Vec3 at = uprightPlace.placement().toWorld(0, inUpright.x(), inUpright.y());
+        Vec3 local = platePlace.placement().toLocal(at);
+        return new Vec2(local.y(), local.z());
+    }
+
     /** Height of its underside above the finished floor. */
     public double underside() {
         return middle().z();

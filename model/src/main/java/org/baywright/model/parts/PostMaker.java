@@ -7,15 +7,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.baywright.model.definition.BasePlate;
 import org.baywright.model.definition.Member;
-import org.baywright.model.definition.RoofShape;
-import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
-import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.WallPosts.Post;
 
 /**
@@ -58,9 +55,7 @@ record PostMaker(WallBay bay) {
             if (plated) {
                 pieces.add(plate(foot, base(post)));
             }
-            if (bay.face().wall().isEnd()) {
-                pieces.add(topCleat(post));
-            }
+            pieces.addAll(new PostHead(bay, post).pieces());
         }
         return pieces;
     }
@@ -155,7 +150,7 @@ record PostMaker(WallBay bay) {
     }
 
     private Piece upright(Post post, Placement at) {
-        Plane top = at.toLocal(top(post));
+        Plane top = at.toLocal(new PostHead(bay, post).top());
         // Its depth lies along the wall here, in the plane of the cut that follows the rake.
         Solid solid = new Solid(member().profile().turned(), new Plane(new Vec3(-1, 0, 0), 0), top);
         PartKind kind = post.jamb() ? PartKind.JAMB : PartKind.MULLION;
@@ -164,76 +159,6 @@ record PostMaker(WallBay bay) {
                 new Material.Bar(member().section(), !member().turned() && member().depth() != member().width()),
                 solid,
                 List.of(),
-                bay.place(at));
-    }
-
-    private double slip() {
-        return bay.definition().envelope().walls().mullions().slipGap();
-    }
-
-    /** The plane that an upright is cut to: along the rafter in an end wall unless it stands under the ridge. */
-    private Plane top(Post post) {
-        double lowest = lowest(post.u());
-        Vec3 at = bay.face().toWorld(post.u(), lowest - slip(), 0);
-        if (!bay.face().wall().isEnd() || isRidge(post.u())) {
-            double height = bay.face().wall().isEnd() ? lowest : lowestSide(post.u());
-            return Plane.through(new Vec3(0, 0, height - slip()), Vec3.UP);
-        }
-        RoofLine roof = bay.roof(at.x());
-        Vec3 middle = bay.face().toWorld(post.u(), bay.underRafter(post.u()) - slip(), 0);
-        return Plane.through(middle, roof.outward());
-    }
-
-    /** The lowest of the steel over an upright; at the ridge that may be the foot of the plates there. */
-    private double lowest(double u) {
-        return lowest(u, member().width() / 2);
-    }
-
-    private double lowest(double u, double half) {
-        double rafters = Math.min(bay.underRafter(u - half), bay.underRafter(u + half));
-        return isRidge(u) ? Math.min(rafters, apexFoot()) : rafters;
-    }
-
-    /** The lower edge of the plates at the ridge. */
-    private double apexFoot() {
-        RoofLine roof = bay.setOut().main(Side.LEFT).roof();
-        double thickness = apexThickness();
-        ApexDesign plates = ApexDesign.of(
-                bay.definition().rafterAt(bay.frame(), Side.LEFT),
-                bay.definition().rafterAt(bay.frame(), Side.RIGHT),
-                roof);
-        double top = roof.heightAt(bay.setOut().span() / 2 - thickness);
-        return thickness > 0 ? top - plates.height() : Double.POSITIVE_INFINITY;
-    }
-
-    private double apexThickness() {
-        return bay.definition().plates().apexThickness();
-    }
-
-    private boolean isRidge(double u) {
-        boolean gable = bay.definition().shape().roofShape() == RoofShape.GABLE;
-        double x = bay.face().toWorld(u, 0, 0).x();
-        double room = member().width() / 2 + apexThickness() + PlateRoom.WELD;
-        return gable && bay.face().isMain() && Math.abs(x - bay.setOut().span() / 2) < room;
-    }
-
-    /** In a side wall the lowest of the roof's steel plane over the upright. */
-    private double lowestSide(double u) {
-        return Math.min(bay.roofAt(u, 0), bay.roofAt(u, member().depth()));
-    }
-
-    /** On the inside of the upright, welded under the rafter. */
-    private Piece topCleat(Post post) {
-        SlottedCleat cleat = new SlottedCleat(member(), slip());
-        double u = post.u();
-        Vec3 origin = bay.face().toWorld(u, lowest(u, cleat.width() / 2) - cleat.height() / 2, -member().depth());
-        Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
-        return PlateMaker.plate(
-                PartKind.MULLION_CLEAT,
-                cleat.height(),
-                cleat.width(),
-                SlottedCleat.THICKNESS,
-                cleat.holes(),
                 bay.place(at));
     }
 }

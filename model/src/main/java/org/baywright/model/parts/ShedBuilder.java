@@ -34,7 +34,7 @@ final class ShedBuilder {
             anchors.addAll(walls.anchors());
         }
         pieces.addAll(definition.envelope().isFull() ? LiftingMaker.pieces(definition, setOut) : List.of());
-        return new Shed(definition, setOut, marked(pieces), anchors);
+        return new Shed(definition, setOut, marked(GirtCleatReach.carried(pieces)), anchors);
     }
 
     /** Marks run by kind, then by first place in the building. */

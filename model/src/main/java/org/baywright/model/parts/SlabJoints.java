@@ -96,6 +96,7 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
                 .orElse(0);
         double clear = Math.max(slab.padSide(), widest) / 2;
         return wished.stream()
+                .map(w -> Math.rint(w / STEP) * STEP)
                 .map(w -> nearest(w, plates, clear, slab.joints() / 4))
                 .toList();
     }

@@ -22,8 +22,9 @@ import org.baywright.model.geometry.Vec2;
  *
  * @param upright the mullion or jamb
  * @param slip the gap over it
+ * @param onSide how far the plate goes up beside the rafter
  */
-record SlottedCleat(Member upright, double slip) {
+record SlottedCleat(Member upright, double slip, double onSide) {
     static final double THICKNESS = 8;
 
     /** Room for a bolt's plate washer over the end of its slot, and above that to the rafter. Common practice. */
@@ -70,12 +71,12 @@ record SlottedCleat(Member upright, double slip) {
     }
 
     double height() {
-        return PlateRoom.upTo5(down() + slip + edge());
+        return PlateRoom.upTo5(onSide + down() + slip + edge());
     }
 
     List<Hole> holes() {
         double hole = bolt() + 2;
-        double up = height() / 2 - down();
+        double up = height() / 2 - onSide - down();
         return across().stream()
                 .map(w -> Hole.slot(new Vec2(up, w), hole, hole + 2 * slip, new Vec2(1, 0)))
                 .toList();

@@ -110,6 +110,28 @@ record WallBay(
         return roof.heightAt(at.x()) - roof.plumb(rafterDepth());
     }
 
+    /** The rafter over a place of an end wall. */
+    Member rafter(double u) {
+        double x = face().toWorld(u, 0, 0).x();
+        Side slope = roof(x).equals(setOut.main(Side.LEFT).roof()) ? Side.LEFT : Side.RIGHT;
+        return face().leanTo()
+                .map(line -> line.rafter(definition, frame()))
+                .orElseGet(() -> definition.rafterAt(frame(), slope));
+    }
+
+    /** How far inside the string line the middle of that rafter lies. */
+    double rafterInside(double u) {
+        ColumnLine line = face().leanTo().orElseGet(() -> setOut.main(Side.LEFT));
+        double middle = setOut.rafterMiddle(definition, line, frame());
+        return (face().axes().origin().y() - middle) * out().y();
+    }
+
+    /** The underside of that rafter. */
+    double underSteel(double u) {
+        double x = face().toWorld(u, 0, 0).x();
+        return roof(x).heightAt(x) - roof(x).plumb(rafter(u).depth());
+    }
+
     private double rafterDepth() {
         if (face().leanTo().isPresent()) {
             return face().leanTo().get().rafter(definition, frame()).depth();

@@ -43,6 +43,9 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     private static final double EDGE = BraceLine.EDGE;
     private static final double PLATE = 8;
 
+    /** The narrowest plate on edge that is welded on both of its edges. Common practice, no source. */
+    private static final double LEAST_SEAT = 20;
+
     /** Left between a brace and the plane of the girts. */
     private static final double THIN = 2;
 
@@ -72,8 +75,8 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
                 pieces.addAll(brace(panel, true));
                 pieces.addAll(brace(panel, false));
                 for (boolean upper : new boolean[] {false, true}) {
-                    pieces.add(cleat(panel, bay, 1, upper));
-                    pieces.add(cleat(panel, bay + 1, -1, upper));
+                    pieces.addAll(cleat(panel, bay, 1, upper));
+                    pieces.addAll(cleat(panel, bay + 1, -1, upper));
                 }
             }
         }
@@ -155,6 +158,13 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         return definition.envelope().walls().girts().member().depth();
     }
 
+    /** The columns of a bay, and flush girts between them, from the string line in. */
+    private double deepest(int bay) {
+        return Stream.concat(columnDepths(bay), Stream.of(flush() ? girtDepth() : 0))
+                .max(Double::compare)
+                .orElseThrow();
+    }
+
     private Stream<Double> columnDepths(int bay) {
         return Stream.of(bay, bay + 1).map(f -> column(f).depth());
     }
@@ -176,16 +186,19 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
     /**
      * How far inside the string line the middle of a brace's cleats lies: in the middle of the shallower column, or
      * further in behind flush girts. Columns that have no room there have each brace inside them, with cleats of its own,
-     * those of the inner one packed clear of the outer.
+     * those of the inner one clear of the outer brace. A column that such a cleat does not lie on carries it on a seat.
      */
     private double inside(int bay, boolean outer) {
         if (isShared(bay)) {
             return Math.max(room(), shallowest(bay) / 2);
         }
-        double deepest = Stream.concat(columnDepths(bay), Stream.of(girtDepth()))
-                .max(Double::compare)
-                .orElseThrow();
-        return deepest + PLATE / 2 + (outer ? 0 : BraceLine.out(section()) + CLEAR);
+        double face = deepest(bay) + (columnDepths(bay).allMatch(d -> isSeatable(deepest(bay) - d)) ? 0 : LEAST_SEAT);
+        return face + PLATE / 2 + (outer ? 0 : Math.max(LEAST_SEAT, BraceLine.out(section()) + CLEAR));
+    }
+
+    /** Whether there is no gap between a column and a cleat, or room for a seat. */
+    private static boolean isSeatable(double gap) {
+        return gap < Standing.TOUCH || gap >= LEAST_SEAT;
     }
 
     private double x(int bay, boolean outer) {
@@ -226,8 +239,8 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
                 : column.width() / 2;
     }
 
-    /** A plate in the plane of the wall on the side of a column. */
-    private Piece cleat(Panel panel, int frame, int into, boolean upper) {
+    /** A plate in the plane of the wall on the side of a column, or inside it; there on a seat when it stands off it. */
+    private List<Piece> cleat(Panel panel, int frame, int into, boolean upper) {
         double bolt = stop(panel) + EDGE;
         double face = isShared(panel.bay) ? side(column(frame)) : 0;
         double out = bolt * panel.cosine() - face;
@@ -244,7 +257,26 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         Placement at = Placement.of(new Vec3(x, y, z), Vec3.ACROSS, Vec3.UP);
         // Across × up points to the front, so that a place along the building counts backward.
         Hole hole = new Hole(new Vec2(up * (rise - height / 2 + EDGE), -into * (out - width / 2)), HOLE);
-        return PlateMaker.plate(
+        Piece cleat = PlateMaker.plate(
                 PartKind.BRACE_CLEAT, height, width, PLATE, List.of(hole), new Place(at, frame, line().side()));
+        double gap = inside(panel.bay, outer) - PLATE / 2 - column(frame).depth();
+        return isShared(panel.bay) || gap < Standing.TOUCH
+                ? List.of(cleat)
+                : List.of(cleat, seat(frame, into, gap, new Vec3(x(panel.bay, outer), middle, z), height));
+    }
+
+    /**
+     * An upright plate on edge between the inner face of a column and a cleat that stands off it, over the web of a beam
+     * or towards the side wall of a hollow section.
+     */
+    private Piece seat(int frame, int into, double gap, Vec3 cleat, double height) {
+        Member column = column(frame);
+        boolean beam = column.section() instanceof BeamSection;
+        double off = !beam ? column.width() / 4 : column.turned() ? column.width() / 2 - PLATE : 0;
+        double x = line().x() + line().inward() * (column.depth() + gap / 2);
+        double y = cleat.y() + (into > 0 ? off : -off - PLATE);
+        Placement at = Placement.of(new Vec3(x, y, cleat.z()), Vec3.ALONG, Vec3.UP);
+        return PlateMaker.plate(
+                PartKind.BRACE_CLEAT, height, gap, PLATE, List.of(), new Place(at, frame, line().side()));
     }
 }

@@ -99,10 +99,10 @@ final class WeldFinder {
         add(plate.plate(), bracket.mark(), assembly.quantity(), length, plate.weldLeg(), seam);
     }
 
-    /** A cleat is welded along both faces of its shorter side. */
+    /** A cleat is welded along both faces of its shorter side, one that carries others along its longer. */
     private static double sides(Part cleat) {
         Profile face = cleat.solid().profile();
-        return 2 * Math.min(face.depth(), face.width());
+        return 2 * (cleat.isSeat() ? Math.max(face.depth(), face.width()) : Math.min(face.depth(), face.width()));
     }
 
     /** What touches no member that carries such plates is counted as a cleat on whatever the engineer shows. */

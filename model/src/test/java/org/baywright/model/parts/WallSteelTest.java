@@ -12,6 +12,7 @@ import org.baywright.model.geometry.Vec3;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Girts, uprights and wall braces against lengths and places worked by hand. */
 class WallSteelTest {
@@ -136,6 +137,38 @@ class WallSteelTest {
                 .flatMap(WallSteelTest::convexes)
                 .toList();
         cleats.forEach(c -> rafters.forEach(r -> assertTrue(Clearance.overlap(c, r) < 0.1, "a cleat in a rafter")));
+    }
+
+    /** Over and under openings lower than the rows' spacing there is none, so that girts have no holes for it there. */
+    @ParameterizedTest
+    @ValueSource(strings = {"C100-12", "Z150-15"})
+    void girtsArePunchedForBridgingWhereItIs(String girt) {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 3\nbaySpacing: 8000\neaveHeight: 4200\nroofPitch: 10\n"
+                + "envelope: full\ngirts: {section: " + girt + "}\nopenings:\n"
+                + "  - {type: window, wall: left, bay: 2, width: 2500, height: 900, sill: 1000}\n"
+                + "  - {type: rollerDoor, wall: left, bay: 1, width: 4000, height: 3000}\n"
+                + "  - {type: window, wall: front, width: 4200, height: 700, sill: 1100}\n"));
+        List<Convex> bridging = shed.parts(PartKind.BRIDGING).stream()
+                .flatMap(WallSteelTest::convexes)
+                .toList();
+        int holes = 0;
+        for (Part part : shed.parts(PartKind.GIRT)) {
+            for (Place place : part.places()) {
+                // Those of cleats and laps lie within 1.3 m of the ends: laps reach a tenth of a bay past the frame.
+                for (double at : part.punched()) {
+                    if (at > 1300 && at < part.solid().axisLength() - 1300) {
+                        holes++;
+                        Vec3 hole = place.placement().toWorld(at, 0, 0);
+                        double nearest = bridging.stream()
+                                .mapToDouble(b -> b.distance(hole))
+                                .min()
+                                .orElseThrow();
+                        assertTrue(nearest < 60, () -> part.mark() + " has a hole at " + at + ", nothing at " + hole);
+                    }
+                }
+            }
+        }
+        assertTrue(holes > 20, "holes for bridging: " + holes);
     }
 
     private static Stream<Convex> convexes(Part part) {

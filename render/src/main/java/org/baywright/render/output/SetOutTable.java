@@ -2,6 +2,7 @@ package org.baywright.render.output;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,7 +36,7 @@ public final class SetOutTable {
     public static void write(Shed shed, Appendable out) throws IOException {
         Optional<BarGrid> bars = BarGrid.of(shed.definition());
         List<List<Cell>> rows = new ArrayList<>();
-        for (PlateStand stand : PlateStand.of(shed)) {
+        for (PlateStand stand : columnsFirst(PlateStand.of(shed))) {
             Vec2 middle = new Vec2(stand.middle().x(), stand.middle().y());
             rows.add(row(stand, "centre", Cell.of(""), middle, ""));
             for (int i = 0; i < stand.holes().size(); i++) {
@@ -46,6 +47,13 @@ public final class SetOutTable {
             }
         }
         CsvWriter.write(HEADER, rows, out);
+    }
+
+    /** The plate at the datum comes first, which posts of the end wall would else do. */
+    private static List<PlateStand> columnsFirst(List<PlateStand> stands) {
+        return stands.stream()
+                .sorted(Comparator.comparing((PlateStand s) -> !s.isOfFrame()))
+                .toList();
     }
 
     private static List<Cell> row(PlateStand stand, String point, Cell hole, Vec2 at, String bars) {

@@ -41,7 +41,10 @@ final class BaseNotes {
 
     private static String posts(Shed shed) {
         boolean none = shed.count(PartKind.MULLION) + shed.count(PartKind.JAMB) == 0;
-        return none ? "" : " Plates of mullions and jambs, in thin outline, are on the set-out sheets L2 and L3.";
+        return none
+                ? ""
+                : " Those of mullions and jambs stand with their upright's outside face on the string line of their wall; the"
+                        + " outer row beside it gives their middles.";
     }
 
     private static String diagonal(Shed shed) {
@@ -76,8 +79,8 @@ final class BaseNotes {
                 Paragraph.bullet("Drilling makes silica dust: on-tool extraction and a respirator, never sweep dry or"
                         + " blow holes out in the open."),
                 Paragraph.heading("Patterns"),
-                Paragraph.bullet("Seen from above; outside of the building on the left, right-hand side turned half"
-                        + " round. Weld as the engineer sets."));
+                Paragraph.bullet("Seen from above; outside of the building on the left. Right-hand side turned half"
+                        + " round, end walls a quarter. Weld as the engineer sets."));
     }
 
     /** What the thin lines of the concrete are, and where the saw goes. */

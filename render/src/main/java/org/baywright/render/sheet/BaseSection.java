@@ -65,11 +65,16 @@ final class BaseSection {
     }
 
     private void column(PlacedView view) {
-        double face = use.standing().depth() / 2;
-        for (double x : new double[] {-face, face}) {
+        Envelope upright = use.outline();
+        for (double x : new double[] {upright.getMinX(), upright.getMaxX()}) {
             view.line(new Vec2(x, top), new Vec2(x, top + STUB), Pen.OUTLINE, Layer.STEEL);
         }
-        view.line(new Vec2(-face, top + STUB), new Vec2(-face, -20), Pen.STRING, Layer.GRID);
+        view.line(new Vec2(face(), top + STUB), new Vec2(face(), -20), Pen.STRING, Layer.GRID);
+    }
+
+    /** The outside face of the column, on its string line. */
+    private double face() {
+        return use.outline().getMinX();
     }
 
     private List<Double> holeLines() {
@@ -93,7 +98,7 @@ final class BaseSection {
         List<Double> holes = holeLines();
         double first = holes.get(0);
         List<Double> below = new ArrayList<>(holes);
-        below.add(-use.standing().depth() / 2);
+        below.add(face());
         annotate.chainLeft(List.of(-anchor.embedment(), 0.0), first - anchor.holeDiameter() / 2);
         annotate.chainBelow(below, bounds.getMinY());
         List<Level> levels = new ArrayList<>(List.of(new Level("FFL, finished floor", 0)));
@@ -111,7 +116,7 @@ final class BaseSection {
         view.annotate()
                 .place(Label.of(rod, Label.Pointer.ARROW, words, "Slab thickened as the engineer sets")
                         .preferring(Spot.RIGHT, Spot.BELOW_RIGHT));
-        Vec2 string = view.port().toPaper(new Vec2(-use.standing().depth() / 2, top + STUB * 0.7));
+        Vec2 string = view.port().toPaper(new Vec2(face(), top + STUB * 0.7));
         view.annotate()
                 .place(Label.of(string, Label.Pointer.ARROW, "String line").preferring(Spot.LEFT));
         if (grout > 0) {

@@ -5,22 +5,21 @@ import java.util.List;
 import java.util.TreeSet;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.definition.Side;
-import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.geometry.Vec3;
-import org.baywright.model.parts.Hole;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Notes;
-import org.baywright.render.mark.Arc;
-import org.baywright.render.mark.Layer;
-import org.baywright.render.paper.Pen;
 import org.locationtech.jts.geom.Envelope;
 
 /** Where base plates and anchors go: the set-out plan from one datum, and a hole pattern for every plate. */
 final class BaseSheet {
     private static final Margins MARGINS = new Margins(46, 30, 32, 24);
+
+    /** Paper for one more row of dimensions. */
+    private static final double ROW = 20;
+
     private static final int PER_SHEET = 4;
     /** Cells before the first pattern: notes and section. */
     private static final int EXTRA = 2;
@@ -30,6 +29,9 @@ final class BaseSheet {
     private final Plan plan;
     private final PlanAxes axes;
     private final SlabLine concrete;
+    private final List<PlateStand> stands;
+    private final PlateRows rows;
+    private final Margins margins;
     private final List<Draft> drafts = new ArrayList<>();
 
     private BaseSheet(Shed shed) {
@@ -38,6 +40,9 @@ final class BaseSheet {
         this.plan = new Plan(shed);
         this.axes = plan.axes();
         this.concrete = new SlabLine(shed, axes);
+        this.stands = PlateStand.of(shed);
+        this.rows = new PlateRows(plan, setOut, stands);
+        this.margins = rows.margins(MARGINS, ROW);
     }
 
     static List<Draft> of(Shed shed) {
@@ -52,7 +57,7 @@ final class BaseSheet {
     }
 
     private void plans() {
-        NotedRoom room = NotedRoom.of(BaseNotes.plan(shed), r -> plan.strips(r, MARGINS));
+        NotedRoom room = NotedRoom.of(BaseNotes.plan(shed), r -> plan.strips(r, margins));
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = sheet("Base plate set-out");
             sheet.draw(room.notes());
@@ -63,13 +68,14 @@ final class BaseSheet {
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         PlacedView view = sheet.view(
-                strips.name("BASE PLATE SET-OUT", strip), strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
+                strips.name("BASE PLATE SET-OUT", strip), strip.cell(), plan.bounds(strip), margins, strips.scale());
         concrete.strip(view, shed, strip);
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);
-        anchors(view, strip);
+        rows.holes(view, strip);
         running(view, strip);
+        rows.posts(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
         if (strip.firstFrame() == 1) {
@@ -79,50 +85,27 @@ final class BaseSheet {
         plan.matchLines(view, strip);
     }
 
-    private void anchors(PlacedView view, Strip strip) {
-        for (Footing footing : plan.footings(strip)) {
-            for (Hole hole : footing.plate().holes()) {
-                Vec3 at = footing.platePlace()
-                        .placement()
-                        .toWorld(0, hole.at().x(), hole.at().y());
-                view.draw(List.of(Arc.circle(
-                        view.port().toPaper(axes.at(at.x(), at.y())),
-                        view.port().toPaper(hole.diameter() / 2),
-                        Pen.DIMENSION,
-                        Layer.ANCHOR,
-                        footing.plate().mark())));
-            }
-        }
-    }
-
     /** Running dimensions from the datum to every plate centre; both sides when their plates stand differently. */
     private void running(PlacedView view, Strip strip) {
-        List<Footing> footings = plan.footings(strip);
-        TreeSet<Double> left = along(footings, Side.LEFT);
-        TreeSet<Double> right = along(footings, Side.RIGHT);
-        double outerRight = plan.right();
-        along(view, axes.alongside(), outerRight, right);
+        List<PlateStand> columns = rows.in(strip).filter(PlateStand::isOfFrame).toList();
+        TreeSet<Double> left = along(columns, Side.LEFT);
+        TreeSet<Double> right = along(columns, Side.RIGHT);
+        rows.along(view, axes.alongside(), plan.right(), right);
         if (!left.equals(right)) {
-            along(view, axes.frameNames(), plan.left(), left);
+            rows.along(view, axes.frameNames(), plan.left(), left);
         }
         double y = setOut.frameLine(axes.turned() ? strip.firstFrame() : strip.lastFrame());
-        TreeSet<Double> across = new TreeSet<>();
-        footings.forEach(f -> across.add(Tolerance.fabricated(f.middle().x())));
-        List<Vec2> points = across.stream().map(x -> axes.at(x, y)).toList();
-        view.annotate().running(axes.lineNames(), axes.at(0, y), points, axes.at(1, 0));
+        rows.across(
+                view,
+                axes.lineNames(),
+                y,
+                PlateRows.distinct(columns.stream().map(s -> s.middle().x())));
     }
 
-    private static TreeSet<Double> along(List<Footing> footings, Side side) {
-        TreeSet<Double> stations = new TreeSet<>();
-        footings.stream()
-                .filter(f -> f.side() == side)
-                .forEach(f -> stations.add(Tolerance.fabricated(f.middle().y())));
-        return stations;
-    }
-
-    private void along(PlacedView view, org.baywright.render.dimension.Side side, double x, TreeSet<Double> ys) {
-        List<Vec2> points = ys.stream().map(y -> axes.at(x, y)).toList();
-        view.annotate().running(side, axes.at(x, 0), points, axes.at(0, 1));
+    private static TreeSet<Double> along(List<PlateStand> columns, Side side) {
+        return PlateRows.distinct(columns.stream()
+                .filter(s -> s.uprightPlace().side() == side)
+                .map(s -> s.middle().y()));
     }
 
     /** Both diagonals between string lines, of the main floor and of each lean-to. */
@@ -146,18 +129,18 @@ final class BaseSheet {
 
     /** The hole patterns, four to a sheet; the notes on anchors and a section take the place of two. */
     private void details() {
-        List<PlateUse> uses = PlateUse.of(Footing.of(shed));
+        List<PlateUse> uses = PlateUse.of(stands);
         Anchor anchor = shed.definition().anchor();
         int cells = uses.size() + EXTRA;
         for (int first = 0; first < cells; first += PER_SHEET) {
             SheetBuilder sheet = sheet("Base plate hole patterns");
             for (int i = first; i < Math.min(cells, first + PER_SHEET); i++) {
-                Envelope cell = cell(i - first);
+                Envelope cell = cell(i - first, Math.min(cells - first, PER_SHEET));
                 if (i == 0) {
                     notes(sheet, cell);
                 } else if (i == 1) {
                     double grout = shed.definition().plates().groutGap();
-                    new BaseSection(uses.get(0), anchor, grout).draw(sheet, cell);
+                    new BaseSection(PlateUse.underColumn(stands), anchor, grout).draw(sheet, cell);
                 } else {
                     new PlateDetail(uses.get(i - EXTRA), anchor).draw(sheet, cell);
                 }
@@ -166,8 +149,9 @@ final class BaseSheet {
         }
     }
 
-    private static Envelope cell(int i) {
-        return Cells.column(Cells.row(SheetFrame.room(), i / 2, 2), i % 2, 2);
+    /** Two rows of two; fewer take the whole sheet. */
+    private static Envelope cell(int i, int of) {
+        return Cells.column(Cells.row(SheetFrame.room(), i / 2, (of + 1) / 2), i % 2, Math.min(of, 2));
     }
 
     private void notes(SheetBuilder sheet, Envelope cell) {

@@ -40,8 +40,18 @@ record Callout(int detail, String sheet) {
                 words(sheet, centre.minus(new Vec2(0, 1 + TEXT)), Face.REGULAR));
     }
 
+    /** Draws the bubble with a line to a place of the paper: the way wished for, or else the nearest that is free. */
+    void point(PlacedView view, Vec2 at, Vec2 wished) {
+        Vec2 off = room(view, at, wished);
+        Vec2 centre = at.plus(off);
+        Vec2 way = off.unit();
+        view.draw(marks(centre));
+        view.draw(List.of(
+                Stroke.line(at.plus(way.times(1.5)), centre.minus(way.times(RADIUS)), Pen.DIMENSION, Layer.LABEL)));
+    }
+
     /** From a place of a view to room for its bubble: the way wished for, or else the nearest that is free. */
-    static Vec2 room(PlacedView view, Vec2 at, Vec2 wished) {
+    private static Vec2 room(PlacedView view, Vec2 at, Vec2 wished) {
         for (double off = NEAR; off < FURTHEST; off += FURTHER) {
             for (int i = 0; i < WAYS; i++) {
                 Vec2 way = turned(wished.unit(), (i % 2 == 0 ? i : -i - 1) / 2);

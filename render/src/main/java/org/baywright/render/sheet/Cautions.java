@@ -59,6 +59,16 @@ final class Cautions {
                     + " nobody under the load; stop in wind.",
             "Brace and guy each frame before it is let go; anchors cured and tight first.");
 
+    /** Beside details of a lifting beam. */
+    static final List<String> LIFTING_BEAM = List.of(
+            "What beam, brackets, plates, welds, rafters and columns may carry, and how the beam is kept from tipping and"
+                    + " swaying, is the engineer's to say. Mark the beam with that load before use.",
+            "Brackets go onto column or rafter in the shop, plates onto brackets; the beam is welded on site. Every weld"
+                    + " as the engineer sets.",
+            "The hook's height is that of the hoist named in the definition: measure yours.",
+            "Stops at both ends of the beam, so that no trolley runs off.",
+            "Nobody stands under a load.");
+
     /** Beside details of eaves, ridge and cleats. */
     static final List<String> DETAILS = List.of(
             "Cleats, bolts and flashings are starting values, not a design: the engineer and the sheet maker's manual"

@@ -91,10 +91,10 @@ final class CoatingSheets {
                 Column.words("Hollow section"),
                 Column.words("Marks"),
                 Column.numbers("Pieces"),
-                Column.numbers("Diagonal, mm"),
-                Column.numbers("Hole at least, mm"),
-                Column.numbers("Ends closed by plates"),
-                Column.numbers("Holes in each"));
+                Column.numbers("Its diagonal, mm"),
+                Column.numbers("Vent hole, ⌀ at least"),
+                Column.numbers("Closed ends"),
+                Column.numbers("Holes per piece"));
         return new Table(columns, rows, VENTS * SheetFrame.room().getWidth()).filling();
     }
 
@@ -108,7 +108,7 @@ final class CoatingSheets {
                 Figure.decimal(first.diagonal(), 0),
                 String.valueOf(first.diameter()),
                 String.valueOf(like.closedEnds),
-                like.closedEnds == 0 ? "none while both ends stay open" : String.valueOf(first.holes()));
+                like.closedEnds == 0 ? "none: both ends open" : String.valueOf(first.holes()));
     }
 
     /** @source coverage rule of a paint supplier; masking: common practice */

@@ -6,10 +6,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.PartKind.Group;
@@ -17,9 +21,12 @@ import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
+import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
+import org.baywright.render.view.Silhouette;
+import org.locationtech.jts.geom.Envelope;
 
-/** Finds the places where what goes on the frame meets it: eaves, ridge, cleats. */
+/** Finds the places where what goes on the frame meets it: eaves, ridge, cleats, a lifting beam. */
 final class Details {
     private static final double EAVE = 330;
     private static final double RIDGE = 280;
@@ -36,7 +43,7 @@ final class Details {
     private final int firstSheet;
     private final List<Detail> found = new ArrayList<>();
 
-    /** Sections first, cleats on a sheet of their own. */
+    /** Sections first, cleats on a sheet of their own, then a lifting beam. */
     private int sheet;
 
     private Details(Building building) {
@@ -56,21 +63,16 @@ final class Details {
             details.cleat(PartKind.PURLIN_CLEAT, "PURLIN CLEAT", PartKind.PURLIN);
             details.cleat(PartKind.GIRT_CLEAT, "GIRT CLEAT", PartKind.GIRT);
             details.brace();
+            details.mullion();
+            details.sheet = 2;
+            building.shed().definition().envelope().liftingBeam().ifPresent(details::lifting);
         }
         return details.found;
     }
 
-    private void add(
-            String title,
-            Projection view,
-            Vec3 at,
-            double reach,
-            Set<PartKind> drawn,
-            List<PartKind> named,
-            boolean clad,
-            ColumnLine line) {
+    private void add(String title, Detail.Look look, Detail.Parts parts, boolean clad, Set<Integer> frames) {
         Callout callout = new Callout(found.size() + 1, "S7." + (firstSheet + sheet));
-        found.add(new Detail(callout, title, view, at, reach, drawn, named, clad, line));
+        found.add(new Detail(callout, title, look, parts, clad, frames));
     }
 
     /** All but the bracing, which would hide what is shown. */
@@ -119,7 +121,10 @@ final class Details {
 
     private void section(String title, Vec3 at, double reach, ColumnLine line) {
         List<PartKind> named = List.of(PartKind.PURLIN, PartKind.PURLIN_CLEAT, PartKind.GIRT, PartKind.GIRT_CLEAT);
-        add(title, Projection.front(), at, reach, all(), named, true, line);
+        Set<Integer> frames = IntStream.rangeClosed(line.firstFrame(), line.lastFrame())
+                .boxed()
+                .collect(Collectors.toSet());
+        add(title, Detail.Look.round(Projection.front(), at, reach), Detail.Parts.whole(all(), named), true, frames);
     }
 
     private void top() {
@@ -132,6 +137,7 @@ final class Details {
     /** The cleat nearest the middle of the roof's or wall's run, at a frame inside. */
     private Optional<Place> middlePlace(PartKind kind) {
         List<Place> places = shed.parts(kind).stream()
+                .filter(part -> kind == PartKind.PURLIN_CLEAT || !part.holes().isEmpty())
                 .flatMap(part -> part.places().stream())
                 .filter(p -> kind != PartKind.GIRT_CLEAT || isAtColumn(p))
                 .sorted(Comparator.comparingInt((Place p) -> Math.abs(p.frame() - Math.min(2, setOut.frames())))
@@ -164,13 +170,10 @@ final class Details {
             Projection view = kind == PartKind.PURLIN_CLEAT ? Projection.front() : Projection.above();
             add(
                     title,
-                    view,
-                    place.placement().origin(),
-                    CLEAT,
-                    drawn,
-                    List.of(kind, row),
+                    Detail.Look.round(view, place.placement().origin(), CLEAT),
+                    Detail.Parts.whole(drawn, List.of(kind, row)),
                     false,
-                    setOut.main(Side.LEFT));
+                    Set.of());
         });
     }
 
@@ -185,14 +188,73 @@ final class Details {
             }
             add(
                     "BRACE CLEAT",
-                    square(place.placement()),
-                    place.placement().origin(),
-                    2 * CLEAT,
-                    drawn,
-                    List.of(PartKind.BRACE_CLEAT, PartKind.BRACE_LUG, PartKind.BRACE, PartKind.STRUT),
+                    Detail.Look.round(
+                            square(place.placement()), place.placement().origin(), 2 * CLEAT),
+                    Detail.Parts.whole(
+                            drawn, List.of(PartKind.BRACE_CLEAT, PartKind.BRACE_LUG, PartKind.BRACE, PartKind.STRUT)),
                     false,
-                    setOut.main(Side.LEFT));
+                    Set.of());
         });
+    }
+
+    /** The slotted cleat that holds a mullion or jamb under the rafter: from inside, and cut through from the side. */
+    private void mullion() {
+        middlePlace(PartKind.MULLION_CLEAT).ifPresent(place -> {
+            Placement at = place.placement();
+            List<PartKind> named = List.of(PartKind.MULLION_CLEAT, PartKind.MULLION, PartKind.JAMB, PartKind.RAFTER);
+            Set<PartKind> uprights = EnumSet.of(PartKind.MULLION_CLEAT, PartKind.MULLION, PartKind.JAMB);
+            Set<PartKind> rafters = EnumSet.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+            Set<PartKind> all = EnumSet.copyOf(uprights);
+            all.addAll(rafters);
+            all.add(PartKind.APEX_PLATE);
+            Detail.Look inside = Detail.Look.round(square(at), at.origin(), CLEAT);
+            add("SLOTTED TOP CLEAT", inside, Detail.Parts.whole(all, named), false, Set.of());
+            Detail.Look side = Detail.Look.round(Projection.of(at.along(), Vec3.UP), at.origin(), CLEAT);
+            add("SLOTTED TOP CLEAT, SIDE", side, new Detail.Parts(uprights, rafters, named), false, Set.of());
+        });
+    }
+
+    /** What carries a lifting beam, as the section shows it and square to that. */
+    private void lifting(LiftingBeam beam) {
+        Set<PartKind> lifting = EnumSet.of(PartKind.LIFTING_BEAM, PartKind.LIFTING_BRACKET, PartKind.LIFTING_PLATE);
+        Set<Integer> frames =
+                IntStream.rangeClosed(beam.fromFrame(), beam.toFrame()).boxed().collect(Collectors.toSet());
+        List<PartKind> named = List.of(
+                PartKind.LIFTING_BRACKET,
+                PartKind.LIFTING_PLATE,
+                PartKind.LIFTING_BEAM,
+                beam.along() ? PartKind.RAFTER : PartKind.COLUMN);
+        shed.parts(PartKind.LIFTING_BRACKET).stream()
+                .flatMap(part ->
+                        part.places().stream().map(place -> new Item(part.mark(), part.solid(), place.placement())))
+                .min(Comparator.comparingDouble((Item i) -> i.place().origin().y())
+                        .thenComparingDouble(i -> i.place().origin().x()))
+                .ifPresent(bracket -> {
+                    Detail.Look front = hung(beam, bracket, Projection.front());
+                    Set<PartKind> framed = EnumSet.copyOf(lifting);
+                    framed.addAll(EnumSet.of(PartKind.COLUMN, PartKind.RAFTER, PartKind.APEX_PLATE));
+                    add("LIFTING BEAM", front, Detail.Parts.whole(framed, named), false, frames);
+                    Detail.Look side = hung(beam, bracket, Projection.rightSide());
+                    Set<PartKind> behind = EnumSet.copyOf(lifting);
+                    if (!beam.along()) {
+                        behind.add(PartKind.COLUMN);
+                    }
+                    Set<PartKind> cut = beam.along() ? EnumSet.of(PartKind.RAFTER) : EnumSet.noneOf(PartKind.class);
+                    add("LIFTING BEAM, SIDE", side, new Detail.Parts(behind, cut, named), false, Set.of());
+                });
+    }
+
+    /** From the hook at its highest to above the bracket. */
+    private static Detail.Look hung(LiftingBeam beam, Item bracket, Projection view) {
+        Envelope seen = Silhouette.bounds(List.of(bracket), view);
+        double top = Math.max(seen.getMaxY(), beam.underside() + beam.member().depth()) + CLEAT;
+        double low = Math.min(seen.getMinY(), beam.underside() - beam.hookDrop()) - CLEAT / 2;
+        Vec3 origin = bracket.place().origin();
+        double middle = view.towards().y() == 0
+                ? origin.x()
+                : Silhouette.bounds(List.of(bracket), Projection.front()).centre().x;
+        return new Detail.Look(
+                view, new Vec3(middle, origin.y(), (top + low) / 2), new Vec2(2 * CLEAT, (top - low) / 2));
     }
 
     /** Square to a plate, from above or outside; level runs level on paper. */

@@ -21,7 +21,7 @@ final class FramingSet {
         if (shed.definition().envelope().isFull()) {
             drafts.addAll(RoofFramingPlan.of(shed));
             drafts.addAll(RoofSheetingPlan.of(building));
-            drafts.addAll(FramingElevations.of(shed));
+            drafts.addAll(FramingElevations.of(building));
         }
         if (shed.definition().envelope().isFull() && scope == SetScope.ALL) {
             drafts.addAll(RowSchedule.of(shed));

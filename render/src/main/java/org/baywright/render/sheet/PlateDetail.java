@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
@@ -19,13 +20,13 @@ import org.baywright.render.paper.Pen;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * One base plate with its holes and its column, seen from above, the outside of the building on the left. Plates on the
- * right-hand side of the building are this turned half round.
+ * One base plate with its holes and its upright, seen from above, the outside of the building on the left. Plates on the
+ * right-hand side of the building are this turned half round, those of end walls a quarter.
  */
 final class PlateDetail {
     private static final Margins MARGINS = new Margins(34, 22, 20, 15);
 
-    /** A longer list of columns than this leaves its cell. */
+    /** A longer list of places than this leaves its cell. */
     private static final int LONGEST_LIST = 160;
 
     private final PlateUse use;
@@ -37,15 +38,13 @@ final class PlateDetail {
     }
 
     void draw(SheetBuilder sheet, Envelope cell) {
-        String name = Fitted.line(
-                use.plate().mark() + " UNDER " + use.section().designation(), 3.5, Face.BOLD, cell.getWidth() / 2);
+        String on = use.sections().size() == 1 ? use.sections().get(0) : PlateUse.marks(use.stands());
+        String name = Fitted.line(use.plate().mark() + " UNDER " + on, 3.5, Face.BOLD, cell.getWidth() / 2);
         Vec2 size = new Vec2(use.width(), use.depth());
         PlateFace face = PlateFace.of(sheet, name, cell, MARGINS, use.plate(), size);
         face.outline(use.width(), use.depth());
         middleLines(face.view());
-        face.upright(
-                SectionShape.rings(use.section(), use.standing()),
-                use.footings().get(0).column().mark());
+        face.upright(use.rings(), use.upright().mark());
         use.holes().forEach(face::hole);
         stringLine(face.view());
         dimensions(face.view().annotate());
@@ -60,7 +59,7 @@ final class PlateDetail {
     }
 
     private double face() {
-        return -use.standing().depth() / 2;
+        return use.outline().getMinX();
     }
 
     private void stringLine(PlacedView view) {
@@ -72,11 +71,11 @@ final class PlateDetail {
     private void dimensions(Annotations annotate) {
         double w = use.width() / 2;
         double d = use.depth() / 2;
-        double sideFace = use.standing().width() / 2;
+        Envelope upright = use.outline();
         annotate.chainWithOverall(Side.BELOW, across(-d, -w, w))
                 .chainWithOverall(Side.LEFT, upright(-w, -d, d))
-                .chain(Side.ABOVE, across(d, face(), -face()))
-                .chain(Side.RIGHT, upright(w, -sideFace, sideFace));
+                .chain(Side.ABOVE, across(d, upright.getMinX(), upright.getMaxX()))
+                .chain(Side.RIGHT, upright(w, upright.getMinY(), upright.getMaxY()));
     }
 
     /** The hole lines across the building, and two further stations. */
@@ -101,7 +100,7 @@ final class PlateDetail {
         double scale = view.port().scale().n();
         Vec2 string = view.port().toPaper(new Vec2(face(), -use.depth() / 2 - 6 * scale));
         view.annotate()
-                .place(Label.of(string, Label.Pointer.ARROW, "String line").preferring(Spot.BELOW_LEFT));
+                .place(Label.of(string, Label.Pointer.ARROW, "String line").preferring(Spot.BELOW_LEFT, Spot.LEFT));
         double rim = hole.diameter() / 2 * Math.sqrt(0.5);
         Vec2 edge = view.port().toPaper(hole.at().plus(new Vec2(rim, rim)));
         String holes = Annotations.holeWords(use.holes().size(), hole.diameter());
@@ -109,26 +108,27 @@ final class PlateDetail {
     }
 
     private List<Paragraph> words() {
-        double across = (use.gaugeX() - use.standing().depth()) / 2;
-        double along = Math.max(0, (use.gaugeY() - use.standing().width()) / 2);
+        double across = (use.gaugeX() - use.outline().getWidth()) / 2;
+        double along = Math.max(0, (use.gaugeY() - use.outline().getHeight()) / 2);
         List<Paragraph> words = new ArrayList<>();
         words.add(Paragraph.heading(use.plate().mark() + ": "
                 + OrderTables.plate(
                         use.plate().material().designation(), use.plate().stockLength())));
-        words.add(Paragraph.bullet(
-                use.plate().quantity() + " off in all, " + use.footings().size() + " under "
-                        + use.section().designation() + " (" + use.columns() + ") at " + places() + "."));
-        words.add(Paragraph.bullet("Middle of plate "
-                + Figure.length(use.standing().depth() / 2) + " inside the string line of its row."));
+        words.add(Paragraph.bullet(use.plate().quantity() + " off in all."));
+        use.sections().forEach(s -> words.add(Paragraph.bullet(under(s))));
+        words.add(
+                Paragraph.bullet("Middle of plate " + Figure.length(-face()) + " inside the string line of its row."));
         words.add(Paragraph.bullet("Grade " + use.plate().material().grade() + "."));
         words.add(Paragraph.bullet(edge("product minimum", anchor.minimumEdge(), across, along)));
         words.add(Paragraph.bullet(edge("1.5 × embedment", 1.5 * anchor.embedment(), across, along)));
         return words;
     }
 
-    private String places() {
-        String places = use.places();
-        return places.length() <= LONGEST_LIST ? places : "the columns that the floor plan marks so";
+    private String under(String section) {
+        List<PlateStand> stands = use.under(section);
+        String places = PlateUse.places(stands);
+        return stands.size() + " under " + section + " (" + PlateUse.marks(stands) + ") at "
+                + (places.length() <= LONGEST_LIST ? places : "the places that the floor plan marks so") + ".";
     }
 
     /**
@@ -140,6 +140,6 @@ final class PlateDetail {
         String sideways = Figure.length(toHole + across);
         String endways = Figure.length(toHole + along);
         String least = sideways.equals(endways) ? sideways : sideways + " across, " + endways + " along";
-        return "Column face to slab edge for " + what + " (" + Figure.length(toHole) + " from hole): " + least + ".";
+        return "Upright's face to slab edge for " + what + " (" + Figure.length(toHole) + " from hole): " + least + ".";
     }
 }

@@ -22,7 +22,7 @@ import org.locationtech.jts.geom.Envelope;
  * @param plate whose face it is
  */
 record PlateFace(PlacedView view, Part plate) {
-    private static final List<Scale> SCALES = List.of(new Scale(5), new Scale(10), new Scale(20));
+    private static final List<Scale> SCALES = List.of(new Scale(2), new Scale(5), new Scale(10), new Scale(20));
 
     /** The share of the cell that the drawing takes; words take the rest. */
     private static final double DRAWN = 0.64;

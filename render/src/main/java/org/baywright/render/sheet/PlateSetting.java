@@ -43,7 +43,7 @@ final class PlateSetting {
                 new PlateSetting(types.get(i)).draw(sheet, cell(i - first));
             }
             if (types.size() < first + PER_SHEET) {
-                section(shed, sheet, cell(types.size() - first));
+                section(shed, stands, sheet, cell(types.size() - first));
             }
             drafts.add(sheet.build());
         }
@@ -55,8 +55,8 @@ final class PlateSetting {
     }
 
     /** A cut through one base, with its levels, after the last type. */
-    private static void section(Shed shed, SheetBuilder sheet, Envelope cell) {
-        PlateUse use = PlateUse.of(Footing.of(shed)).get(0);
+    private static void section(Shed shed, List<PlateStand> stands, SheetBuilder sheet, Envelope cell) {
+        PlateUse use = PlateUse.underColumn(stands);
         double grout = shed.definition().plates().groutGap();
         new BaseSection(use, shed.definition().anchor(), grout).draw(sheet, cell);
     }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PlateStand;
 import org.baywright.model.setout.SetOut;
@@ -59,14 +58,8 @@ record PlateType(List<PlateStand> stands, boolean end) {
     /** The upright's outline on the plate. */
     private static List<Vec2> outline(PlateStand stand) {
         return stand.upright().solid().profile().outline().stream()
-                .map(p -> onPlate(stand, p))
+                .map(stand::onPlate)
                 .toList();
-    }
-
-    private static Vec2 onPlate(PlateStand stand, Vec2 inUpright) {
-        Vec3 at = stand.uprightPlace().placement().toWorld(0, inUpright.x(), inUpright.y());
-        Vec3 local = stand.platePlace().placement().toLocal(at);
-        return new Vec2(local.y(), local.z());
     }
 
     Part plate() {
@@ -97,7 +90,7 @@ record PlateType(List<PlateStand> stands, boolean end) {
         List<List<Vec2>> rings = new ArrayList<>(List.of(outline(stand)));
         List<Vec2> bore = stand.upright().solid().profile().bore();
         if (!bore.isEmpty()) {
-            rings.add(bore.stream().map(p -> onPlate(stand, p)).toList());
+            rings.add(bore.stream().map(stand::onPlate).toList());
         }
         return rings;
     }

@@ -8,62 +8,103 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.baywright.model.catalogue.Section;
-import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PlateStand;
+import org.locationtech.jts.geom.Envelope;
 
 /**
- * A base plate under one column section: what needs a detail of its own.
+ * A base plate under one outline of upright: what needs a detail of its own. Uprights that differ in wall only are alike.
+ * Places are in the plate: x from the outside of the building inward, y along the wall.
  *
- * @param footings all places that are alike in this
+ * @param stands all places that are alike in this
  */
-record PlateUse(List<Footing> footings) {
+record PlateUse(List<PlateStand> stands) {
     /** Copies the list. */
     PlateUse {
-        footings = List.copyOf(footings);
+        stands = List.copyOf(stands);
     }
 
-    /** Every plate mark under every section it carries, by mark. */
-    static List<PlateUse> of(List<Footing> footings) {
-        Map<String, List<Footing>> alike = new LinkedHashMap<>();
-        for (Part plate : footings.stream()
-                .map(Footing::plate)
-                .distinct()
-                .sorted(Comparator.comparing((Part p) -> p.mark().length()).thenComparing(Part::mark))
-                .toList()) {
-            footings.stream()
-                    .filter(f -> f.plate() == plate)
-                    .forEach(f -> alike.computeIfAbsent(
-                                    plate.mark() + "|" + f.column().material().designation() + "|"
-                                            + f.column().solid().profile().depth(),
-                                    k -> new ArrayList<>())
-                            .add(f));
-        }
+    /** Every plate mark under every outline that stands on it, by mark. */
+    static List<PlateUse> of(List<PlateStand> stands) {
+        Map<String, List<PlateStand>> alike = new LinkedHashMap<>();
+        stands.stream()
+                .sorted(Comparator.comparing((PlateStand s) -> s.plate().mark().length())
+                        .thenComparing(s -> s.plate().mark())
+                        .thenComparing(s -> !s.isOfFrame()))
+                .forEach(s ->
+                        alike.computeIfAbsent(key(s), k -> new ArrayList<>()).add(s));
         return alike.values().stream().map(PlateUse::new).toList();
     }
 
+    /** The first that is under a column. */
+    static PlateUse underColumn(List<PlateStand> stands) {
+        return of(stands.stream().filter(PlateStand::isOfFrame).toList()).get(0);
+    }
+
+    private static String key(PlateStand stand) {
+        Envelope outline = outline(stand);
+        return stand.plate().mark() + "|" + Math.rint(outline.getMinX()) + "|" + Math.rint(outline.getMaxX()) + "|"
+                + Math.rint(outline.getMinY()) + "|" + Math.rint(outline.getMaxY());
+    }
+
+    private static Envelope outline(PlateStand stand) {
+        Envelope outline = new Envelope();
+        stand.upright().solid().profile().outline().stream()
+                .map(stand::onPlate)
+                .forEach(p -> outline.expandToInclude(p.x(), p.y()));
+        return outline;
+    }
+
+    private PlateStand first() {
+        return stands.get(0);
+    }
+
     Part plate() {
-        return footings.get(0).plate();
+        return first().plate();
     }
 
-    /** The column's section. */
-    Section section() {
-        return ((Material.Bar) footings.get(0).column().material()).section();
+    /** The upright whose section is drawn. */
+    Part upright() {
+        return first().upright();
     }
 
-    /** The column's section as it stands. */
-    Profile standing() {
-        return footings.get(0).column().solid().profile();
+    /** What the upright's section takes on the plate. */
+    Envelope outline() {
+        return outline(first());
     }
 
-    /** Across the building. */
+    /** The upright's section on the plate, with its radii. */
+    List<List<Vec2>> rings() {
+        Section section = ((Material.Bar) upright().material()).section();
+        return SectionShape.rings(section, upright().solid().profile()).stream()
+                .map(ring -> ring.stream().map(first()::onPlate).toList())
+                .toList();
+    }
+
+    /** The sections that stand on it, each once. */
+    List<String> sections() {
+        return stands.stream()
+                .map(s -> s.upright().material().designation())
+                .distinct()
+                .toList();
+    }
+
+    /** Those that carry one section. */
+    List<PlateStand> under(String section) {
+        return stands.stream()
+                .filter(s -> s.upright().material().designation().equals(section))
+                .toList();
+    }
+
+    /** From outside to inside. */
     double width() {
         return plate().solid().profile().depth();
     }
 
-    /** Along the building. */
+    /** Along the wall. */
     double depth() {
         return plate().solid().profile().width();
     }
@@ -76,12 +117,12 @@ record PlateUse(List<Footing> footings) {
         return plate().holes();
     }
 
-    /** Between the outermost hole lines across the building. */
+    /** Between the outermost hole lines from outside to inside. */
     double gaugeX() {
         return spread(Vec2::x);
     }
 
-    /** Between the outermost hole lines along the building; zero when there is one. */
+    /** Between the outermost hole lines along the wall; zero when there is one. */
     double gaugeY() {
         return spread(Vec2::y);
     }
@@ -98,13 +139,21 @@ record PlateUse(List<Footing> footings) {
         return most - least;
     }
 
-    /** The columns by line, frames in runs, such as {@code A 2-4, 6}. */
-    String places() {
+    /** Columns by line, frames in runs, such as {@code A 2-4, 6}; posts of walls by the lines they stand between. */
+    static String places(List<PlateStand> stands) {
         Map<String, List<Integer>> frames = new TreeMap<>();
-        footings.forEach(f -> frames.computeIfAbsent(f.line().letter(), k -> new ArrayList<>())
-                .add(f.frame()));
+        stands.stream()
+                .filter(PlateStand::isOfFrame)
+                .forEach(s -> frames.computeIfAbsent(
+                                s.grid().substring(0, s.grid().indexOf('/')), k -> new ArrayList<>())
+                        .add(s.uprightPlace().frame()));
         List<String> words = new ArrayList<>();
         frames.forEach((letter, numbers) -> words.add(letter + " " + runs(numbers)));
+        stands.stream()
+                .filter(s -> !s.isOfFrame())
+                .map(PlateStand::grid)
+                .distinct()
+                .forEach(words::add);
         return String.join("; ", words);
     }
 
@@ -124,9 +173,9 @@ record PlateUse(List<Footing> footings) {
         return String.join(", ", runs);
     }
 
-    /** The marks of the columns. */
-    String columns() {
+    /** The marks of the uprights. */
+    static String marks(List<PlateStand> stands) {
         return String.join(
-                ", ", footings.stream().map(f -> f.column().mark()).distinct().toList());
+                ", ", stands.stream().map(s -> s.upright().mark()).distinct().toList());
     }
 }

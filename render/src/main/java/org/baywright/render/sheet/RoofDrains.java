@@ -31,9 +31,6 @@ final class RoofDrains {
     /** How much of the way to the high point an arrow shows. */
     private static final double FALL_SHOWN = 0.75;
 
-    /** More downpipes that take the same than this are named together. */
-    private static final int MOST_NAMED = 2;
-
     private final Shed shed;
     private final RoofPlan roof;
     private final RoofWater water;
@@ -95,7 +92,7 @@ final class RoofDrains {
         }
     }
 
-    /** The downpipes with what each takes; a long run of equal ones is named once. */
+    /** The downpipes by name; what each takes is in the notes, so that words stay beside their pipe. */
     private void pipes(PlacedView view, Strip strip, GutterFalls gutter, Vec3 toMiddle) {
         Envelope window = roof.window(strip);
         List<GutterFalls.Pipe> seen = gutter.pipes().stream()
@@ -107,20 +104,18 @@ final class RoofDrains {
             Vec2 paper = view.port().toPaper(roof.flat(pipe.fall().at().plus(toMiddle)));
             view.draw(List.of(Arc.circle(paper, PIPE, Pen.OUTLINE, Layer.LABEL, "")));
         }
-        for (List<GutterFalls.Pipe> run : GutterFalls.alike(seen)) {
-            if (run.size() > MOST_NAMED) {
-                GutterFalls.Pipe middle = run.get(run.size() / 2);
-                name(view, middle, toMiddle, GutterFalls.names(run), "each ");
-            } else {
-                run.forEach(p -> name(view, p, toMiddle, p.name(), ""));
-            }
+        for (GutterFalls.Pipe pipe : seen) {
+            RoofPlan.label(view, roof.flat(pipe.fall().at().plus(toMiddle)), Face.BOLD, "", pipe.name());
         }
     }
 
-    private void name(PlacedView view, GutterFalls.Pipe pipe, Vec3 toMiddle, String names, String each) {
-        String takes =
-                each + m2(pipe.fall().catchmentM2()) + ", " + litres(pipe.fall().flowLs());
-        RoofPlan.label(view, roof.flat(pipe.fall().at().plus(toMiddle)), Face.BOLD, "", names, takes);
+    /** What each of its downpipes takes, equal neighbours together. */
+    private static String takes(GutterFalls gutter) {
+        return GutterFalls.alike(gutter.pipes()).stream()
+                .map(run -> GutterFalls.names(run) + (run.size() > 1 ? " each " : " ")
+                        + m2(run.get(0).fall().catchmentM2()) + ", "
+                        + litres(run.get(0).fall().flowLs()))
+                .collect(Collectors.joining("; "));
     }
 
     private static Vec3 along(Vec3 at, double y) {
@@ -156,7 +151,7 @@ final class RoofDrains {
                     + water.gutter().name() + ", " + Figure.length(gutter.run().length()) + " long, "
                     + "falls 1:" + Figure.length(water.fallOneIn()) + " to " + gutter.names() + ", catchment "
                     + m2(gutter.run().catchmentM2()) + ", "
-                    + litres(gutter.run().flowLs()) + "."));
+                    + litres(gutter.run().flowLs()) + (gutter.pipes().isEmpty() ? "." : ": " + takes(gutter) + ".")));
         }
         spreaders().ifPresent(notes::add);
         if (!gutters.isEmpty()) {

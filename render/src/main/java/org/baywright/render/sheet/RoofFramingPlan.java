@@ -1,15 +1,19 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.baywright.model.definition.Purlins;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Figure;
@@ -203,6 +207,7 @@ final class RoofFramingPlan {
                         ? "No bracing in the plane of the roof: stability is for the engineer."
                         : "Braces in heavy line; their true lengths, in the plane of the slope, are in the bracing"
                                 + " schedule. They work in tension only and so go in pairs."));
+        sections(bracing).forEach((section, marks) -> notes.add(Paragraph.bullet(marks + ": " + section + ".")));
         if (bracing.stream().anyMatch(b -> b.part().isRod())) {
             notes.add(Paragraph.bullet("Each rod brace is two rods: a turnbuckle past the crossing joins them."));
         }
@@ -213,6 +218,20 @@ final class RoofFramingPlan {
         notes.add(Paragraph.bullet(
                 "Sections, spacings, laps, bridging and bracing are to be confirmed by a licensed engineer."));
         return notes;
+    }
+
+    /** The marks of each section, struts and braces apart. */
+    private static Map<String, String> sections(List<MemberAxis> members) {
+        Map<String, String> sections = new LinkedHashMap<>();
+        members.stream()
+                .map(MemberAxis::part)
+                .sorted(Comparator.comparing((Part p) -> p.kind()))
+                .collect(Collectors.groupingBy(
+                        p -> p.kind().label() + "s of " + p.material().description(),
+                        LinkedHashMap::new,
+                        Collectors.mapping(Part::mark, Collectors.toList())))
+                .forEach((section, marks) -> sections.put(section, MarkRuns.of(marks)));
+        return sections;
     }
 
     private static String section(List<MemberAxis> members) {

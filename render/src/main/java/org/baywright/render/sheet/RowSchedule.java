@@ -24,7 +24,7 @@ final class RowSchedule {
             Column.words("Section"),
             Column.numbers("Qty"),
             Column.numbers("Length, mm"),
-            Column.words("Bolt holes from the marked end, mm"));
+            Column.words("⌀18 holes for M12 from the marked left end, mm"));
 
     private static final List<Column> BRACES = List.of(
             Column.words("Mark"),
@@ -37,6 +37,14 @@ final class RowSchedule {
     private static final Set<PartKind> BRACING =
             EnumSet.of(PartKind.BRACE, PartKind.STRUT, PartKind.FLY_BRACE, PartKind.BRIDGING);
 
+    private static final String ROWS_TITLE = "Purlins and girts: holes at the gauge of the section";
+    private static final String BRACES_TITLE = "Bracing, struts, fly braces and bridging";
+
+    /** How much of a sheet's width the tables take beside each other. */
+    private static final double ROWS_SHARE = 0.56;
+
+    private static final double BRACES_SHARE = 0.42;
+
     private RowSchedule() {}
 
     static List<Draft> of(Shed shed) {
@@ -44,17 +52,21 @@ final class RowSchedule {
         double width = SheetFrame.room().getWidth();
         List<Row> rows = rows(shed);
         List<Row> braces = braces(shed);
-        if (!rows.isEmpty()) {
-            flow.table(
-                    "Purlins and girts: 18 mm holes for M12 bolts at the gauge of the section; mark each at its left end",
-                    new Table(ROWS, rows, width).filling());
+        Table narrow = new Table(ROWS, rows, ROWS_SHARE * width).filling();
+        Table beside = new Table(BRACES, braces, BRACES_SHARE * width).filling();
+        if (!rows.isEmpty() && !braces.isEmpty() && flow.fitsBeside(narrow, beside)) {
+            flow.pair(ROWS_TITLE, narrow, BRACES_TITLE, beside);
+        } else {
+            if (!rows.isEmpty()) {
+                flow.table(ROWS_TITLE, new Table(ROWS, rows, width).filling());
+            }
+            if (!braces.isEmpty()) {
+                flow.table(BRACES_TITLE, new Table(BRACES, braces, width).filling());
+            }
         }
-        if (!braces.isEmpty()) {
-            flow.table(
-                    "Bracing, struts, fly braces and bridging: lengths in their own planes, end to end of the steel",
-                    new Table(BRACES, braces, width).filling());
-        }
-        return rows.isEmpty() && braces.isEmpty() ? List.of() : flow.drafts("S6.", "Purlin and girt schedule");
+        return rows.isEmpty() && braces.isEmpty()
+                ? List.of()
+                : flow.drafts("S6.", braces.isEmpty() ? "Purlin and girt schedule" : "Purlin, girt, brace schedule");
     }
 
     private static List<Row> rows(Shed shed) {

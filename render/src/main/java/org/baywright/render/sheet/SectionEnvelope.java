@@ -15,7 +15,6 @@ import org.baywright.model.parts.Place;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.mark.Layer;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.ViewLine;
 import org.locationtech.jts.geom.Envelope;
@@ -130,19 +129,13 @@ record SectionEnvelope(Building building, int frame) {
     private void callouts(PlacedView view) {
         double middle = building.shed().setOut().span() / 2;
         for (Detail detail : Details.of(building)) {
-            boolean fromFront = Math.abs(detail.view().towards().y()) > 0.99;
-            if (fromFront && detail.clad() && detail.line().has(frame)) {
+            if (detail.frames().contains(frame)) {
                 Vec2 at = view.port()
                         .toPaper(new Vec2(detail.at().x(), detail.at().z()));
                 boolean ridge = Math.abs(detail.at().x() - middle) < 1;
                 double side = detail.at().x() < middle ? -1 : 1;
                 Vec2 wished = ridge ? new Vec2(1, 0.45) : new Vec2(side * 0.2, 0.9);
-                Vec2 off = Callout.room(view, at, wished);
-                Vec2 centre = at.plus(off);
-                Vec2 way = off.unit();
-                view.draw(detail.callout().marks(centre));
-                view.draw(List.of(Stroke.line(
-                        at.plus(way.times(1.5)), centre.minus(way.times(Callout.RADIUS)), Pen.DIMENSION, Layer.LABEL)));
+                detail.callout().point(view, at, wished);
             }
         }
     }

@@ -70,15 +70,22 @@ final class SetOutWork {
         double foot = blocks(sheet, right, waiting);
         double low = Math.min(foot, left.getMaxY() - steps.height());
         Envelope below = new Envelope(room.getMinX(), room.getMaxX(), room.getMinY(), low);
-        new StringLineSketch(shed, new StringLineSteps(shed).hurdlesOut()).draw(sheet, below);
+        StringLineSketch sketch = new StringLineSketch(shed, new StringLineSteps(shed).hurdlesOut());
+        boolean drawn = sketch.draw(sheet, below);
         List<Draft> drafts = new ArrayList<>(List.of(sheet.build()));
+        if (!drawn) {
+            SheetBuilder own = new SheetBuilder("L1.2", "String lines");
+            if (sketch.draw(own, room)) {
+                drafts.add(own.build());
+            }
+        }
         if (!waiting.isEmpty()) {
             SheetFlow flow = new SheetFlow();
             for (Block block : waiting) {
                 flow.table(block.title, block.table);
                 flow.notes(block.notes(right.getWidth()));
             }
-            drafts.addAll(flow.drafts("L1.", 2, TITLE));
+            drafts.addAll(flow.drafts("L1.", drafts.size() + 1, TITLE));
         }
         return drafts;
     }

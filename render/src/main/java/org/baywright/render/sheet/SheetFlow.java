@@ -61,12 +61,24 @@ final class SheetFlow {
         }
     }
 
+    /** Whether two tables stand beside each other on one sheet. */
+    boolean fitsBeside(Table table, Table other) {
+        return height(table, other) <= room.getHeight() && table.width() + other.width() + GAP <= room.getWidth();
+    }
+
+    private static double height(Table table, Table other) {
+        return HEAD
+                + Math.max(
+                        table.pages(1e6).get(0).height(),
+                        other.pages(1e6).get(0).height());
+    }
+
     /** Two tables beside each other when both fit the sheet, else under each other. */
     void pair(String title, Table table, String otherTitle, Table other) {
         TablePart left = table.pages(1e6).get(0);
         TablePart right = other.pages(1e6).get(0);
-        double height = HEAD + Math.max(left.height(), right.height());
-        if (height > room.getHeight() || table.width() + other.width() + GAP > room.getWidth()) {
+        double height = height(table, other);
+        if (!fitsBeside(table, other)) {
             table(title, table);
             table(otherTitle, other);
             return;

@@ -12,6 +12,7 @@ import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
+import org.baywright.render.paper.Lettering;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
 import org.locationtech.jts.geom.Envelope;
@@ -26,8 +27,11 @@ import org.locationtech.jts.geom.Envelope;
 final class SiteView {
     private static final Margins MARGINS = new Margins(26, 26, 16, 16);
 
-    /** A site is drawn no larger. @source sites at 1:200, farms at 1:500: council requirements for plans */
-    private static final int LARGEST = 200;
+    /** A site is drawn no larger. @source 1:200, farms 1:500: council requirements; small lots larger, common practice */
+    private static final int LARGEST = 50;
+
+    /** Round the figure of a distance on its line, paper mm. */
+    private static final double ROUND_FIGURE = 4;
 
     /** Land drawn smaller than this shows its shed as a speck. */
     private static final int SMALLEST = 500;
@@ -115,8 +119,13 @@ final class SiteView {
     }
 
     private void setback(PlacedView view, SitePlan.Distance way) {
+        String figure = Figure.length(way.length());
         if (way.length() < 1) {
             view.annotate().note(turned(way.to()), "on the boundary: 0");
+        } else if (view.port().scale().toPaper(way.length())
+                < Lettering.width(figure, 2.5, Face.REGULAR) + ROUND_FIGURE) {
+            view.line(turned(way.from()), turned(way.to()), Pen.DIMENSION, Layer.DIMENSION);
+            view.annotate().note(turned(way.from().plus(way.to()).times(0.5)), figure);
         } else {
             view.annotate().diagonal("", turned(way.from()), turned(way.to()));
         }

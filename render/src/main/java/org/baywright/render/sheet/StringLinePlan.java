@@ -3,20 +3,14 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Side;
-import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Paragraph;
-import org.baywright.render.mark.Arc;
-import org.baywright.render.mark.Layer;
-import org.baywright.render.paper.Pen;
 
 /**
  * The plan for string lines: lines, diagonals, and running dimensions from the datum to middles of plates and to hole
@@ -26,12 +20,18 @@ final class StringLinePlan {
     /** Paper for bubbles, and for a row of dimensions beyond them. */
     private static final double BUBBLES = 20;
 
-    private static final double ROW = 15.5;
+    private static final double ROW = 24;
+
+    /** Rows in it may stand closer, their figures on leaders. */
+    private static final double TIGHT_ROW = 15.5;
+
+    /** Paper for the chains of widths. */
+    private static final double WIDTHS = 20;
 
     /** From here on figures have six digits, and stand upright beyond their row. */
     private static final double LONG = 100_000;
 
-    private static final double LONG_ROW = 20;
+    private static final double LONGER = 4.5;
 
     /** With more bays than this in a strip, only the first of each length shows its diagonal. */
     private static final int FEW_BAYS = 8;
@@ -42,6 +42,7 @@ final class StringLinePlan {
     private final Plan plan;
     private final PlanAxes axes;
     private final SlabLine concrete;
+    private final PlateRows rows;
     private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
@@ -51,26 +52,30 @@ final class StringLinePlan {
         this.plan = new Plan(shed);
         this.axes = plan.axes();
         this.concrete = new SlabLine(shed, axes);
+        this.rows = new PlateRows(plan, setOut, stands);
         this.margins = margins();
     }
 
-    /** Room on each side for the rows that {@link #columns} and {@link #posts} put there. */
+    /** As much room for rows as does not make the plan smaller. */
     private Margins margins() {
-        double row = setOut.length() < LONG ? ROW : LONG_ROW;
-        double left = BUBBLES + row * ((leftToo(columns().toList()) ? 2 : 0) + row(0));
-        double right = row * (2 + row(180));
-        double names = BUBBLES + 2 * ROW;
-        double front = ROW * row(90);
-        double rear = ROW * row(270);
-        double widths = ROW + 4;
-        return axes.turned()
-                ? new Margins(names + front, widths + rear, right, left)
-                : new Margins(left, right, widths + front, names + rear);
+        Margins roomy = margins(ROW);
+        Margins tight = margins(TIGHT_ROW);
+        return room(tight).strips().betterThan(room(roomy).strips()) ? tight : roomy;
     }
 
-    /** One row when posts of a wall have plates, else none. */
-    private int row(double turn) {
-        return stands.stream().anyMatch(s -> !s.isOfFrame() && s.turnDeg() == turn) ? 1 : 0;
+    private NotedRoom room(Margins margins) {
+        return NotedRoom.of(notes(), r -> plan.strips(r, margins));
+    }
+
+    /** Room on each side for the rows of columns, and beyond them of posts. */
+    private Margins margins(double shortRow) {
+        double row = shortRow + (setOut.length() < LONG ? 0 : LONGER);
+        double left = BUBBLES + row * (leftToo(columns().toList()) ? 2 : 0);
+        double right = row * 2;
+        double names = BUBBLES + 2 * shortRow;
+        Margins columns =
+                axes.turned() ? new Margins(names, WIDTHS, right, left) : new Margins(left, right, WIDTHS, names);
+        return rows.margins(columns, shortRow);
     }
 
     private Stream<PlateStand> columns() {
@@ -88,7 +93,7 @@ final class StringLinePlan {
     }
 
     private List<Draft> drafts() {
-        NotedRoom room = NotedRoom.of(notes(), r -> plan.strips(r, margins));
+        NotedRoom room = room(margins);
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = new SheetBuilder("L2." + (i + 1), "Set-out plan");
@@ -119,9 +124,9 @@ final class StringLinePlan {
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);
-        holes(view, strip);
+        rows.holes(view, strip);
         columns(view, strip);
-        posts(view, strip);
+        rows.posts(view, strip);
         plan.widths(view, strip);
         plan.grid(view, strip);
         if (strip.firstFrame() == 1) {
@@ -131,57 +136,34 @@ final class StringLinePlan {
         plan.matchLines(view, strip);
     }
 
-    private Vec2 paper(PlacedView view, Vec2 floor) {
-        return view.port().toPaper(axes.at(floor.x(), floor.y()));
-    }
-
-    /** The plates that a strip shows. */
-    private Stream<PlateStand> in(Strip strip) {
-        double from = setOut.frameLine(strip.firstFrame()) - Plan.BEYOND;
-        double to = setOut.frameLine(strip.lastFrame()) + Plan.BEYOND;
-        return stands.stream().filter(s -> s.middle().y() >= from && s.middle().y() <= to);
-    }
-
-    private void holes(PlacedView view, Strip strip) {
-        in(strip)
-                .forEach(stand -> stand.plate().holes().forEach(hole -> {
-                    Vec2 at = stand.holes().get(stand.plate().holes().indexOf(hole));
-                    double radius = view.port().toPaper(hole.diameter() / 2);
-                    view.draw(List.of(Arc.circle(
-                            paper(view, at),
-                            radius,
-                            Pen.DIMENSION,
-                            Layer.ANCHOR,
-                            stand.plate().mark())));
-                }));
-    }
-
     /** Along on the right-hand side, on the left too when its plates stand differently; and across. */
     private void columns(PlacedView view, Strip strip) {
-        List<PlateStand> columns = in(strip).filter(PlateStand::isOfFrame).toList();
+        List<PlateStand> columns = rows.in(strip).filter(PlateStand::isOfFrame).toList();
         along(view, axes.alongside(), plan.right(), columns, Side.RIGHT);
         if (leftToo(columns)) {
             along(view, axes.frameNames(), plan.left(), columns, Side.LEFT);
         }
         double y = setOut.frameLine(axes.turned() ? strip.firstFrame() : strip.lastFrame());
-        across(
+        rows.across(
                 view,
                 axes.lineNames(),
                 y,
-                distinct(columns.stream().map(s -> s.middle().x())));
-        across(
+                PlateRows.distinct(columns.stream().map(s -> s.middle().x())));
+        rows.across(
                 view,
                 axes.lineNames(),
                 y,
-                distinct(columns.stream().flatMap(s -> s.holes().stream().map(Vec2::x))));
+                PlateRows.distinct(
+                        columns.stream().flatMap(s -> s.holes().stream().map(Vec2::x))));
     }
 
     private static TreeSet<Double> middles(List<PlateStand> columns, Side side) {
-        return distinct(of(columns, side).map(s -> s.middle().y()));
+        return PlateRows.distinct(of(columns, side).map(s -> s.middle().y()));
     }
 
     private static TreeSet<Double> holeLines(List<PlateStand> columns, Side side) {
-        return distinct(of(columns, side).flatMap(s -> s.holes().stream().map(Vec2::y)));
+        return PlateRows.distinct(
+                of(columns, side).flatMap(s -> s.holes().stream().map(Vec2::y)));
     }
 
     private static Stream<PlateStand> of(List<PlateStand> columns, Side side) {
@@ -190,59 +172,8 @@ final class StringLinePlan {
 
     private void along(
             PlacedView view, org.baywright.render.dimension.Side on, double x, List<PlateStand> columns, Side side) {
-        along(view, on, x, middles(columns, side));
-        along(view, on, x, holeLines(columns, side));
-    }
-
-    private void along(PlacedView view, org.baywright.render.dimension.Side on, double x, TreeSet<Double> ys) {
-        view.annotate()
-                .running(on, axes.at(x, 0), ys.stream().map(y -> axes.at(x, y)).toList(), axes.at(0, 1));
-    }
-
-    private void across(PlacedView view, org.baywright.render.dimension.Side on, double y, TreeSet<Double> xs) {
-        view.annotate()
-                .running(on, axes.at(0, y), xs.stream().map(x -> axes.at(x, y)).toList(), axes.at(1, 0));
-    }
-
-    private static TreeSet<Double> distinct(Stream<Double> places) {
-        TreeSet<Double> all = new TreeSet<>();
-        places.map(Tolerance::fabricated).forEach(all::add);
-        return all;
-    }
-
-    /** Mullions and jambs beside the wall they stand in. */
-    private void posts(PlacedView view, Strip strip) {
-        List<PlateStand> posts = in(strip).filter(s -> !s.isOfFrame()).toList();
-        boolean turned = axes.turned();
-        org.baywright.render.dimension.Side front =
-                turned ? org.baywright.render.dimension.Side.LEFT : org.baywright.render.dimension.Side.BELOW;
-        org.baywright.render.dimension.Side rear =
-                turned ? org.baywright.render.dimension.Side.RIGHT : org.baywright.render.dimension.Side.ABOVE;
-        across(
-                view,
-                front,
-                setOut.frameLine(strip.firstFrame()),
-                places(posts, 90, s -> s.middle().x()));
-        across(
-                view,
-                rear,
-                setOut.frameLine(strip.lastFrame()),
-                places(posts, 270, s -> s.middle().x()));
-        along(
-                view,
-                axes.frameNames(),
-                plan.left(),
-                places(posts, 0, s -> s.middle().y()));
-        along(
-                view,
-                axes.alongside(),
-                plan.right(),
-                places(posts, 180, s -> s.middle().y()));
-    }
-
-    private static TreeSet<Double> places(List<PlateStand> posts, double turn, ToDoubleFunction<PlateStand> place) {
-        Predicate<PlateStand> here = s -> s.turnDeg() == turn;
-        return distinct(posts.stream().filter(here).map(place::applyAsDouble));
+        rows.along(view, on, x, middles(columns, side));
+        rows.along(view, on, x, holeLines(columns, side));
     }
 
     private void diagonals(PlacedView view, Strip strip) {

@@ -16,6 +16,7 @@ import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Seeds;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
+import org.junit.jupiter.api.Test;
 
 /** {@code setout.csv} against the anchors that the model drilled and the string lines it stands on. */
 class SetOutTableTest {
@@ -59,6 +60,15 @@ class SetOutTableTest {
         static double tenth(double value) {
             return Double.parseDouble(Cell.of(value, 1).text());
         }
+    }
+
+    /** Posts of the end wall stand nearer to line 1 than the columns' middles, yet the datum's plate heads the list. */
+    @Test
+    void thePlateAtTheDatumComesFirst() throws IOException {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 4\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n"
+                + "column: 200UB25.4\nrafter: 310UB40.4\n"));
+        assertTrue(shed.count(PartKind.MULLION) > 0);
+        assertEquals("A/1", rows(shed).get(0)[0]);
     }
 
     /** The plate under a column stands half the column inside its string line, turned by its side. */

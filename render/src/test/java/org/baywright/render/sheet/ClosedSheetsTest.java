@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.definition.LiftingBeam;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -31,6 +32,7 @@ import org.baywright.render.paper.Pen;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 
 /** Flashing profiles, schedule of openings, details, and the two sets, of closed sheds. */
@@ -239,6 +241,52 @@ class ClosedSheetsTest {
         assertTrue(words.contains(Figure.length(depth)), "depth of the gutter");
     }
 
+    /** A lifting beam takes a third sheet of details; sections and framing name the sheets that details are on. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{run: along, fromFrame: 2, toFrame: 3, underside: 4200}",
+                "{run: across, fromFrame: 3, underside: 3500}"
+            })
+    void liftingBeamAndMullionTopsAreDetailedWhereTheyAreCalledOut(String beam) {
+        Building building = Building.of(Definitions.of(Sheds.FULL.replace("4200", "4800") + "liftingBeam: " + beam));
+        List<Draft> details = DetailSheets.of(building);
+        assertEquals(3, details.size());
+        details.forEach(Sheds::assertReadable);
+        List<Draft> all = DrawingSet.drafts(building, Bill.of(building));
+        assertCalledOut(building, "LIFTING BEAM", all, "S4");
+        assertCalledOut(building, "SLOTTED TOP CLEAT", all, "S6");
+        Set<String> words =
+                details.stream().flatMap(Sheds::texts).map(Text::content).collect(Collectors.toSet());
+        for (PartKind kind : List.of(PartKind.LIFTING_BRACKET, PartKind.LIFTING_PLATE, PartKind.LIFTING_BEAM)) {
+            String mark = building.shed().parts(kind).get(0).mark();
+            assertTrue(words.stream().anyMatch(w -> w.startsWith(mark + "  ")), mark);
+        }
+        LiftingBeam lifted =
+                building.shed().definition().envelope().liftingBeam().orElseThrow();
+        String hook = Figure.length(lifted.underside() - lifted.hookDrop());
+        assertTrue(words.contains("Hook at its highest +" + hook), hook);
+    }
+
+    private static void assertCalledOut(Building building, String title, List<Draft> all, String series) {
+        Detail detail = Details.of(building).stream()
+                .filter(d -> d.title().equals(title))
+                .findFirst()
+                .orElseThrow();
+        Draft on = all.stream()
+                .filter(d -> d.number().equals(detail.callout().sheet()))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(Sheds.texts(on).anyMatch(t -> t.content().startsWith(title)), "not on " + on.number());
+        String number = String.valueOf(detail.callout().detail());
+        assertTrue(
+                all.stream()
+                        .filter(d -> d.number().startsWith(series))
+                        .anyMatch(d -> Sheds.texts(d).anyMatch(t -> t.content().equals(number))
+                                && Sheds.texts(d).anyMatch(t -> t.content().equals(on.number()))),
+                title + " is not called out");
+    }
+
     @Test
     void aBareFrameHasNone() {
         Building bare = Building.of(Definitions.of(Sheds.FULL.replace("envelope: full", "envelope: none")));
@@ -256,7 +304,7 @@ class ClosedSheetsTest {
         assertTrue(titles(all).containsAll(titles(council)));
         Set<String> more = new HashSet<>(titles(all));
         more.removeAll(titles(council));
-        assertEquals(Set.of("Flashing profiles", "Order of erection", "Purlin and girt schedule"), more);
+        assertEquals(Set.of("Flashing profiles", "Order of erection", "Purlin, girt, brace schedule"), more);
         assertEquals(all.size(), all.stream().map(Draft::number).distinct().count(), "a number twice");
         Set<String> numbered =
                 all.stream().map(d -> d.number() + " " + d.title()).collect(Collectors.toSet());

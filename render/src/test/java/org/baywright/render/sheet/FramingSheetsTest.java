@@ -258,7 +258,7 @@ class FramingSheetsTest {
         Building building = building("span: 12000\nbays: 4\nbaySpacing: 6000\neaveHeight: 4500\nroofPitch: 10\n"
                 + "envelope: full\nopenings:\n  - {type: rollerDoor, wall: left, bay: 2, width: 4000, height: 3600}\n"
                 + "  - {type: window, wall: front, width: 1800, height: 1200, sill: 1000}\n");
-        List<Draft> drafts = FramingElevations.of(building.shed());
+        List<Draft> drafts = FramingElevations.of(building);
         Set<String> words = drafts.stream()
                 .flatMap(d -> texts(d).stream())
                 .map(Text::content)

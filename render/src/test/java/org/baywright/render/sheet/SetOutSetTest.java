@@ -157,6 +157,18 @@ class SetOutSetTest {
         }
     }
 
+    /** Also where the building is too long to be drawn whole. */
+    @Test
+    void theStringLinesAreSketchedForEveryLength() {
+        for (int bays : List.of(4, 40, 200)) {
+            List<Draft> drafts = SetOutSet.drafts(Shed.of(Definitions.of(FIVE.replace("bays: 4", "bays: " + bays))));
+            Set<String> words = words(drafts);
+            assertTrue(words.stream().anyMatch(w -> w.startsWith("STRING LINES AND HURDLES")), bays + " bays");
+            assertTrue(words.contains("Line " + (bays + 1) + ": step 5"), bays + " bays");
+            assertEquals(bays > 4, words.stream().anyMatch(w -> w.contains("MIDDLE LEFT OUT")), bays + " bays");
+        }
+    }
+
     @Test
     void holesAndBarsAreDrawnOnlyWhenBarsAreKnown() {
         Definition usual = Definitions.of(FIVE);

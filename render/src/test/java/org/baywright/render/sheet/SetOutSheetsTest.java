@@ -22,6 +22,7 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -168,6 +169,29 @@ class SetOutSheetsTest {
                             * footing.column().solid().profile().depth()
                             / 2;
             assertEquals(footing.line().x(), face, Tolerance.COINCIDENT);
+        }
+    }
+
+    @Test
+    void platesUnderJambsAndMullionsAreSetOutAndEachIsDrawnOnce() {
+        Shed shed = Sheds.closed(Sheds.FULL + Sheds.LEAN, Sheds.openings()).shed();
+        List<Draft> drafts = BaseSheet.of(shed);
+        drafts.forEach(Sheds::assertReadable);
+        List<Double> base = values(drafts);
+        for (PlateStand stand : PlateStand.of(shed)) {
+            double along = Math.abs(stand.turnDeg() % 180) < 1
+                    ? stand.middle().y()
+                    : Math.abs(stand.middle().x());
+            assertTrue(base.stream().anyMatch(v -> Math.abs(v - along) < ROUNDING), stand::name);
+        }
+        assertTrue(shed.count(PartKind.BASE_PLATE) > Footing.of(shed).size(), "has posts");
+        for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
+            long titles = drafts.stream()
+                    .flatMap(Sheds::texts)
+                    .filter(t -> t.content().startsWith(plate.mark() + " UNDER "))
+                    .count();
+            // Two walls of one outline stand on BP1: one drawing serves both.
+            assertEquals(1, titles, plate.mark());
         }
     }
 
