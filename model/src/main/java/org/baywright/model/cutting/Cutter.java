@@ -1,6 +1,7 @@
 package org.baywright.model.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,7 @@ import org.baywright.model.problem.Problem;
  *
  * <ol>
  *   <li>a first plan by {@link BestFit} and a first bound by {@link QuickBounds};
- *   <li>for one stock length, a better plan by {@link Repacking}, which goes on beside all that follows;
+ *   <li>for one stock length, a better plan by {@link LocalSearch}, which goes on beside all that follows;
  *   <li>the linear program over all patterns by {@link Relaxation}, which gives the bound that is nearly always met;
  *   <li>plans rounded from it by {@link Dive};
  *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.
@@ -33,12 +34,15 @@ public final class Cutter {
     private static final int MOST_PATTERNS = 20_000;
     // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
     // its rows.
-    private static final long FIRST_WORK = 3_000_000;
-    private static final long ROUND_WORK_PER_SQUARE = 500;
+    private static final long MOST_FIRST_WORK = 3_000_000;
+    private static final long WORK_PER_PIECE = 6000;
+    private static final long ROUND_WORK_PER_SQUARE = 250;
+    private static final int MOST_DOUBLINGS = 4;
 
     private final Order order;
     private final Deadline deadline;
-    private Optional<Repacking> repacking = Optional.empty();
+    private Optional<LocalSearch> local = Optional.empty();
+    private long firstWork;
 
     private Cutter(Order order, Deadline deadline) {
         this.order = order;
@@ -68,9 +72,19 @@ public final class Cutter {
     private Incumbent solve() {
         Optional<Draft> first = BestFit.pack(order, order.demand(), order.limit());
         Incumbent incumbent = new Incumbent(order, first, QuickBounds.of(order));
-        new Aside(incumbent, FIRST_WORK).join(incumbent);
+        firstWork = Math.min(
+                MOST_FIRST_WORK,
+                WORK_PER_PIECE * Arrays.stream(order.demand()).asLongStream().sum());
+        if (order.stocks() == 1) {
+            // The bound by length is nearly always met; with several lengths to choose from it seldom is.
+            new Aside(incumbent, firstWork).join(incumbent);
+        }
         if (!incumbent.isProven() && isSearched(order)) {
             search(incumbent);
+        }
+        while (!incumbent.isProven() && LocalSearch.suits(order) && !deadline.passed()) {
+            // Too many lengths for the program.
+            new Aside(incumbent, MOST_FIRST_WORK).join(incumbent);
         }
         return incumbent;
     }
@@ -86,16 +100,19 @@ public final class Cutter {
 
     private void search(Incumbent incumbent) {
         Set<Pattern> start = incumbent.best().map(b -> b.times().keySet()).orElse(Set.of());
-        long work = ROUND_WORK_PER_SQUARE * order.count() * order.count();
-        Aside aside = new Aside(incumbent, work);
+        long work = Math.max(firstWork, ROUND_WORK_PER_SQUARE * order.count() * order.count());
+        Aside aside = new Aside(incumbent, order.stocks() == 1 ? work : 0);
         Relaxation relaxation = Relaxation.of(order, start, aside.deadline);
         relaxation.solve();
         aside.join(incumbent);
         incumbent.raiseBound(relaxation.bound());
         Root root = new Root(order, relaxation, MOST_PATTERNS);
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
-            aside = new Aside(incumbent, work << Math.min(round, 10));
+            aside = new Aside(incumbent, workBeside(round, work));
             new Dive(order, relaxation, incumbent, aside.deadline).run(round);
+            if (round == 0 && order.stocks() > 1) {
+                new Aside(incumbent, work).join(incumbent);
+            }
             if (!incumbent.isProven() && root.isClosed(incumbent, 1000L << 2 * round, aside.deadline)) {
                 incumbent.raiseBound(incumbent.budget() + 1);
             }
@@ -103,9 +120,17 @@ public final class Cutter {
         }
     }
 
+    /** How much is done beside a round; with several stock lengths the first dive nearly always does without. */
+    private long workBeside(int round, long work) {
+        if (order.stocks() == 1) {
+            return work << Math.min(round, MOST_DOUBLINGS);
+        }
+        return round == 0 ? 0 : work << Math.min(round - 1, MOST_DOUBLINGS);
+    }
+
     /**
-     * Repacking beside the main search, on a thread of its own. How much it does is fixed, and its outcome is taken in
-     * at a fixed place, whichever of the two ends first, so that the plan is the same each time.
+     * A {@link LocalSearch} beside the main search, on a thread of its own. How much it does is fixed, and its outcome is
+     * taken in at a fixed place, whichever of the two ends first, so that the plan is the same each time.
      */
     private final class Aside {
         final Deadline deadline;
@@ -113,7 +138,8 @@ public final class Cutter {
 
         Aside(Incumbent incumbent, long measure) {
             long enough = incumbent.bound();
-            work = repacking(incumbent).map(r -> CompletableFuture.supplyAsync(() -> r.improve(enough, measure)));
+            work = (measure > 0 ? localSearch(incumbent) : Optional.<LocalSearch>empty())
+                    .map(search -> CompletableFuture.supplyAsync(() -> search.improve(enough, measure)));
             deadline = Cutter.this.deadline.orWhen(() ->
                     work.isPresent() && work.get().isDone() && work.get().join().cost() <= enough);
         }
@@ -123,16 +149,17 @@ public final class Cutter {
         }
     }
 
-    /** The repacking where it was left, or from the best plan where that is better by now. */
-    private Optional<Repacking> repacking(Incumbent incumbent) {
-        if (!Repacking.suits(order) || incumbent.isProven()) {
+    /** The local search where it was left, or from the best plan where that is better by now. */
+    private Optional<LocalSearch> localSearch(Incumbent incumbent) {
+        if (!LocalSearch.suits(order) || incumbent.isProven()) {
             return Optional.empty();
         }
         Draft plan = incumbent.best().orElseThrow();
-        repacking = repacking
-                .filter(r -> r.best().cost() <= plan.cost())
-                .or(() -> Optional.of(new Repacking(order, plan, deadline)));
-        return repacking;
+        if (local.isEmpty()) {
+            local = Optional.of(new LocalSearch(order, plan, deadline));
+        }
+        local.get().startFrom(plan);
+        return local;
     }
 
     private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
@@ -140,7 +167,7 @@ public final class Cutter {
                 .best()
                 .orElseThrow(
                         () -> new IllegalArgumentException("no way was found to cut these pieces from so few bars"));
-        Draft best = LayoutSearch.improved(order, found, deadline);
+        Draft best = YardFirst.used(order, LayoutSearch.improved(order, found, deadline));
         if (!best.isRight()) {
             throw new IllegalStateException("the plan found does not make what was asked");
         }

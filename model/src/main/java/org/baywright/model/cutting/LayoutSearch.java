@@ -17,8 +17,10 @@ import java.util.Optional;
 final class LayoutSearch {
     private static final long STEPS_FOR_FEW = 5_000;
     private static final long STEPS_FOR_ALL = 300_000;
-    private static final int MOST_LAYOUTS = 60;
-    private static final int MOST_ITEMS = 300;
+    private static final int STEPS_PER_LAYOUT = 16;
+    // Up to so many layouts all groups of three are tried and up to so many items all plans, beyond that only pairs.
+    private static final int FEW_LAYOUTS = 60;
+    private static final int FEW_ITEMS = 300;
 
     private final Order order;
     private final Deadline deadline;
@@ -31,16 +33,27 @@ final class LayoutSearch {
 
     /** A plan that costs the same and is no worse in layouts, nor, with as many, in its longest off-cut. */
     static Draft improved(Order order, Draft plan, Deadline deadline) {
-        if (plan.layouts() > MOST_LAYOUTS || order.count() > MOST_ITEMS) {
-            return plan;
-        }
         return new LayoutSearch(order, deadline).improved(plan);
     }
 
     private Draft improved(Draft plan) {
+        boolean isSmall = plan.layouts() <= FEW_LAYOUTS && order.count() <= FEW_ITEMS;
+        // Where no two pieces are alike, no two bars are.
+        boolean isAllUnlike = Arrays.stream(order.demand()).allMatch(d -> d == 1);
+        Draft best = isAllUnlike ? plan : fewer(plan, isSmall ? 3 : 2);
+        steps = isSmall ? STEPS_FOR_ALL : 0;
+        for (int layouts = isAllUnlike ? best.layouts() : 1; layouts <= best.layouts() && isOpen(); layouts++) {
+            Recut all = new Recut(order.demand(), order.limit(), best.cost(), layouts, best);
+            best = all.search().orElse(best);
+        }
+        return best;
+    }
+
+    /** Groups of two layouts and so on up to a size cut again as one fewer, as long as that goes on. */
+    private Draft fewer(Draft plan, int largestGroup) {
         Draft best = plan;
         long allowance = STEPS_FOR_ALL;
-        for (int group = 2; group <= 3; group++) {
+        for (int group = 2; group <= largestGroup; group++) {
             Optional<Draft> fewer = Optional.of(best);
             while (fewer.isPresent()) {
                 best = fewer.get();
@@ -48,11 +61,6 @@ final class LayoutSearch {
                 fewer = regrouped(best, group);
                 allowance = Math.max(0, steps);
             }
-        }
-        steps = STEPS_FOR_ALL;
-        for (int layouts = 1; layouts <= best.layouts() && isOpen(); layouts++) {
-            Recut all = new Recut(order.demand(), order.limit(), best.cost(), layouts, best);
-            best = all.search().orElse(best);
         }
         return best;
     }
@@ -93,23 +101,33 @@ final class LayoutSearch {
     }
 
     private Optional<Draft> recut(Draft plan, List<Map.Entry<Pattern, Integer>> layouts, int[] chosen) {
-        Draft kept = new Draft(order);
         Draft part = new Draft(order);
-        for (int k = 0; k < layouts.size(); k++) {
-            boolean isChosen = Arrays.binarySearch(chosen, k) >= 0;
-            (isChosen ? part : kept).add(layouts.get(k).getKey(), layouts.get(k).getValue());
-        }
+        int[] demand = new int[order.count()];
         int[] left = order.limit().clone();
-        kept.times().forEach((p, n) -> order.draw(left, p.stock, n));
+        plan.times().forEach((p, n) -> order.draw(left, p.stock, n));
+        for (int k : chosen) {
+            Pattern pattern = layouts.get(k).getKey();
+            int bars = layouts.get(k).getValue();
+            part.add(pattern, bars);
+            pattern.take(demand, -bars);
+            order.draw(left, pattern.stock, -bars);
+        }
+        // What it takes to set this up counts as well.
+        steps -= layouts.size() / STEPS_PER_LAYOUT;
         long before = steps;
         steps = Math.min(steps, STEPS_FOR_FEW);
         long given = steps;
-        Optional<Draft> fewer =
-                new Recut(kept.missing(order.demand()), left, part.cost(), chosen.length - 1, part).search();
+        Optional<Draft> fewer = new Recut(demand, left, part.cost(), chosen.length - 1, part).search();
         steps = before - (given - steps);
         return fewer.map(f -> {
-            kept.addAll(f);
-            return kept;
+            Draft changed = new Draft(order);
+            for (int k = 0; k < layouts.size(); k++) {
+                if (Arrays.binarySearch(chosen, k) < 0) {
+                    changed.add(layouts.get(k).getKey(), layouts.get(k).getValue());
+                }
+            }
+            changed.addAll(f);
+            return changed;
         });
     }
 

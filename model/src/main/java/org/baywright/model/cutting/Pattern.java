@@ -7,11 +7,13 @@ final class Pattern {
     final int stock;
     final int[] item;
     final int[] count;
+    private final int hash;
 
     private Pattern(int stock, int[] item, int[] count) {
         this.stock = stock;
         this.item = item;
         this.count = count;
+        hash = stock + 31 * (Arrays.hashCode(item) + 31 * Arrays.hashCode(count));
     }
 
     /** From a count for each item of the order. */
@@ -88,6 +90,7 @@ final class Pattern {
     @Override
     public boolean equals(Object other) {
         return other instanceof Pattern p
+                && p.hash == hash
                 && p.stock == stock
                 && Arrays.equals(p.item, item)
                 && Arrays.equals(p.count, count);
@@ -95,6 +98,6 @@ final class Pattern {
 
     @Override
     public int hashCode() {
-        return stock + 31 * (Arrays.hashCode(item) + 31 * Arrays.hashCode(count));
+        return hash;
     }
 }

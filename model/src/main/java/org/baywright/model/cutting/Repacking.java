@@ -23,7 +23,7 @@ final class Repacking {
     // How many pieces the bars thrown together hold at most, on the mean.
     private static final int FEW_PIECES = 18;
     // What a step costs beside the pieces it tries.
-    private static final int STEP = 100;
+    private static final int STEP = 200;
 
     private final Order order;
     private final Deadline deadline;
@@ -59,11 +59,6 @@ final class Repacking {
         room = patterns.stream().mapToLong(p -> capacity - order.load(p)).toArray();
     }
 
-    /** Whether an order is of the kind this is for: one stock length without limit, and no overlaps. */
-    static boolean suits(Order order) {
-        return order.stocks() == 1 && !order.isLimited(0) && !order.hasFamilies();
-    }
-
     /**
      * Goes on packing, one bar less after another, for a measure of work or until a plan costs no more than is enough.
      *
@@ -88,7 +83,7 @@ final class Repacking {
         return best;
     }
 
-    private static int[] items(Pattern pattern) {
+    static int[] items(Pattern pattern) {
         int[] items = new int[Arrays.stream(pattern.count).sum()];
         int n = 0;
         for (int k = 0; k < pattern.item.length; k++) {
@@ -132,7 +127,9 @@ final class Repacking {
         int taken = Math.min(MOST_LOOSE, loose.size());
         List<Integer> pool = new ArrayList<>(loose.subList(0, taken));
         for (int b : chosen) {
-            Arrays.stream(bars[b]).forEach(pool::add);
+            for (int i : bars[b]) {
+                pool.add(i);
+            }
         }
         if (pool.size() > MOST_PIECES) {
             return;
@@ -146,8 +143,7 @@ final class Repacking {
             filled[k] = fill.take(pool);
             left[k] = capacity - fill.load;
         }
-        long[] before = Arrays.stream(chosen).mapToLong(b -> room[b]).toArray();
-        if (isNoWorse(left, before)) {
+        if (isNoWorse(left, chosen)) {
             for (int k = 0; k < chosen.length; k++) {
                 bars[chosen[k]] = filled[k];
                 room[chosen[k]] = left[k];
@@ -157,13 +153,18 @@ final class Repacking {
         }
     }
 
-    /** Less room in all, or as much with no less of it in one place. */
-    private static boolean isNoWorse(long[] room, long[] before) {
-        long less = Arrays.stream(before).sum() - Arrays.stream(room).sum();
-        return less > 0
-                || less == 0
-                        && Arrays.stream(room).max().orElse(0)
-                                >= Arrays.stream(before).max().orElse(0);
+    /** Less room in all than in the bars as they are, or as much with no less of it in one place. */
+    private boolean isNoWorse(long[] now, int[] chosen) {
+        long less = 0;
+        long most = 0;
+        long mostBefore = 0;
+        for (int k = 0; k < chosen.length; k++) {
+            long before = room[chosen[k]];
+            less += before - now[k];
+            most = Math.max(most, now[k]);
+            mostBefore = Math.max(mostBefore, before);
+        }
+        return less > 0 || less == 0 && most >= mostBefore;
     }
 
     /** The fullest bar that can be made of a pool of pieces, as far as a number of tries tells. */
@@ -171,15 +172,16 @@ final class Repacking {
         private final int[] size;
         private final long[] rest;
         private final boolean[] on;
-        private boolean[] bestOn;
+        private final boolean[] bestOn;
         private long load;
         private int nodes;
 
         Fill(List<Integer> pool) {
             int n = pool.size();
-            size = pool.stream().mapToInt(i -> order.size()[i]).toArray();
+            size = new int[n];
             rest = new long[n + 1];
             for (int k = n - 1; k >= 0; k--) {
+                size[k] = order.size()[pool.get(k)];
                 rest[k] = rest[k + 1] + size[k];
             }
             on = new boolean[n];
@@ -190,7 +192,7 @@ final class Repacking {
         private void extend(int k, long now) {
             if (now > load) {
                 load = now;
-                bestOn = on.clone();
+                System.arraycopy(on, 0, bestOn, 0, on.length);
             }
             if (k < size.length && load < capacity && now + rest[k] > load && ++nodes < NODES) {
                 if (now + size[k] <= capacity) {
@@ -203,14 +205,19 @@ final class Repacking {
         }
 
         int[] take(List<Integer> pool) {
-            List<Integer> taken = new ArrayList<>();
-            List<Integer> left = new ArrayList<>();
+            int[] taken = new int[size.length];
+            int n = 0;
+            int left = 0;
             for (int k = 0; k < size.length; k++) {
-                (bestOn[k] ? taken : left).add(pool.get(k));
+                if (bestOn[k]) {
+                    taken[n++] = pool.get(k);
+                } else {
+                    pool.set(left++, pool.get(k));
+                }
             }
-            pool.clear();
-            pool.addAll(left);
-            return taken.stream().mapToInt(i -> i).sorted().toArray();
+            pool.subList(left, pool.size()).clear();
+            Arrays.sort(taken, 0, n);
+            return Arrays.copyOf(taken, n);
         }
     }
 

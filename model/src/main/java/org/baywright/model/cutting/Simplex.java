@@ -18,6 +18,7 @@ final class Simplex {
     private static final double TINY = 1e-9;
     private static final double WORTH_ENTERING = 1e-8;
     private static final int MOST_CHANGES = 60;
+    private static final int STEPS_PER_LOOK = 16;
 
     private final int rows;
     private final Deadline deadline;
@@ -28,6 +29,8 @@ final class Simplex {
     private final double[] price;
     private final double[] right;
     private final Factors factors;
+    private int steps;
+    private boolean over;
 
     Simplex(int rows, Deadline deadline) {
         this.rows = rows;
@@ -92,12 +95,18 @@ final class Simplex {
     void optimise() {
         // A new reference frame each time: weights only grow within one.
         columns.forEach(c -> c.weight = 1);
-        while (!deadline.passed()) {
+        while (!isOver()) {
             int entering = cheapestColumn();
             if (entering < 0 || !enter(entering)) {
                 return;
             }
         }
+    }
+
+    /** Whether the time is up; looked at now and then, for a step is short. */
+    private boolean isOver() {
+        over = over || ++steps % STEPS_PER_LOOK == 0 && deadline.passed();
+        return over;
     }
 
     /** The column that promises most for its length in the reference frame. */
@@ -149,7 +158,7 @@ final class Simplex {
 
     /** Dual steps until no level is negative; true unless that cannot be. */
     boolean repair() {
-        while (!deadline.passed()) {
+        while (!isOver()) {
             int leaving = -1;
             double lowest = -1e-8;
             for (int r = 0; r < rows; r++) {

@@ -22,12 +22,14 @@ final class Tree {
     private final Deadline deadline;
     private final Master master;
     private final Set<Pattern> set = new HashSet<>();
+    private final long budget;
     private long nodes;
 
     Tree(Order order, List<Pattern> patterns, Incumbent incumbent, Deadline deadline) {
         this.order = order;
         this.incumbent = incumbent;
         this.deadline = deadline;
+        budget = incumbent.budget();
         master = Master.forBranching(order, deadline);
         patterns.forEach(master::add);
     }
@@ -65,7 +67,11 @@ final class Tree {
         }
     }
 
-    /** Searches up to so many nodes; true when nothing better than the incumbent remains. */
+    /**
+     * Searches up to so many nodes, or until it has found something better, as fewer patterns can better that.
+     *
+     * @return whether nothing better than the incumbent remains
+     */
     boolean search(long mostNodes) {
         nodes = mostNodes;
         int pieces = Arrays.stream(order.demand()).sum();
@@ -75,7 +81,7 @@ final class Tree {
     }
 
     private Outcome search(Node node) {
-        if (--nodes < 0 || deadline.passed()) {
+        if (--nodes < 0 || incumbent.budget() < budget || deadline.passed()) {
             return Outcome.BROKEN_OFF;
         }
         if (!isHopeful(node)) {

@@ -81,6 +81,19 @@ public record SectionCuts(
         return new LaidBar(Stock.length(length), Nest.of(List.of(need.blank()), saw), need.quantity(), saw);
     }
 
+    /** The cheaper of two plans of the same section, with the higher of both bounds. */
+    SectionCuts betterOf(SectionCuts other) {
+        SectionCuts cheaper = other.cost() < cost() - FINE ? other : this;
+        return new SectionCuts(
+                section,
+                needs,
+                stocks,
+                cheaper.bars,
+                Math.max(boundCost, other.boundCost),
+                Math.max(boundMm, other.boundMm),
+                searched || other.searched);
+    }
+
     private double total(ToDoubleFunction<LaidBar> each) {
         return bars.stream().mapToDouble(b -> each.applyAsDouble(b) * b.times()).sum();
     }

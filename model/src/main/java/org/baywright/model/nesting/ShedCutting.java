@@ -33,6 +33,8 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
     /** The bound on the search when none is given; most sheds are proven best in a tenth of a second. */
     public static final double DEFAULT_SECONDS = 5;
 
+    private static final double SHORTEST_SECONDS = 0.05;
+
     /** From the stock and with the saw of its definition. */
     public static ShedCutting of(Shed shed) {
         return of(shed, section -> stocks(shed, section), saw(shed), DEFAULT_SECONDS);
@@ -44,16 +46,30 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
      * @param stocks what a section may be cut from, something without limit among it
      */
     public static ShedCutting of(Shed shed, Function<Section, List<Stock>> stocks, Saw saw, double seconds) {
-        Map<Section, List<Need>> bySection = needs(shed);
         List<SectionCuts> sections = new ArrayList<>();
-        long start = System.nanoTime();
+        Map<Section, List<Need>> bySection = needs(shed);
+        double end = System.nanoTime() / 1e9 + seconds;
         for (Map.Entry<Section, List<Need>> entry : bySection.entrySet()) {
-            double left = seconds - (System.nanoTime() - start) / 1e9;
-            double share = Math.max(0.01, left / (bySection.size() - sections.size()));
+            double share = Math.max(0.01, (end - System.nanoTime() / 1e9) / (bySection.size() - sections.size()));
             Section section = entry.getKey();
             sections.add(SectionCuts.of(section, entry.getValue(), stocks.apply(section), saw, share));
         }
+        planOpenAgain(sections, saw, end);
         return new ShedCutting(sections, saw);
+    }
+
+    /** Gives what time is left to the sections whose share of it was too small to prove their plan. */
+    private static void planOpenAgain(List<SectionCuts> sections, Saw saw, double end) {
+        long open = sections.stream().filter(s -> !s.proven()).count();
+        for (int k = 0; k < sections.size(); k++) {
+            SectionCuts before = sections.get(k);
+            double share = (end - System.nanoTime() / 1e9) / Math.max(1, open);
+            if (!before.proven() && !before.searched() && share > SHORTEST_SECONDS) {
+                SectionCuts again = SectionCuts.of(before.section(), before.needs(), before.stocks(), saw, share);
+                sections.set(k, again.betterOf(before));
+                open--;
+            }
+        }
     }
 
     /** The saw of a shed's definition. */
