@@ -12,6 +12,7 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.BracedBays;
+import org.baywright.model.takeoff.BoltUse;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
@@ -19,7 +20,7 @@ import org.baywright.render.dimension.Row;
 import org.baywright.render.dimension.Table;
 
 /**
- * In which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
+ * Where bolts go, and in which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
  * no source; whoever plans the lifts may choose another.
  */
 final class ErectionSheet {
@@ -30,6 +31,13 @@ final class ErectionSheet {
             Column.numbers("Pieces"),
             Column.numbers("Members, kg"),
             Column.words("Before going on"));
+
+    private static final List<Column> BOLTS = List.of(
+            Column.words("Bolt"),
+            Column.words("Holds"),
+            Column.words("Marks"),
+            Column.numbers("Grip, mm"),
+            Column.numbers("How many"));
 
     private static final Set<PartKind> FRAME = Set.of(PartKind.COLUMN, PartKind.RAFTER);
     private static final Set<PartKind> LEAN_TO = Set.of(PartKind.LEAN_TO_COLUMN, PartKind.LEAN_TO_RAFTER);
@@ -47,13 +55,31 @@ final class ErectionSheet {
         ErectionSheet sheet = new ErectionSheet(shed);
         sheet.steps();
         SheetFlow flow = new SheetFlow();
+        List<Row> bolts = bolts(shed);
+        if (!bolts.isEmpty()) {
+            flow.table(
+                    "Bolts, with nut and washers: how many go where, without spares",
+                    new Table(BOLTS, bolts, SheetFrame.room().getWidth()).filling());
+        }
         flow.table(
                 "Order of erection",
                 new Table(COLUMNS, sheet.rows, SheetFrame.room().getWidth()).filling());
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("While it stands unfinished")));
         cautions().forEach(words -> notes.add(Paragraph.bullet(words)));
         flow.columns(notes, 3);
-        return flow.drafts("S8.", first, "Order of erection");
+        return flow.drafts("S8.", first, bolts.isEmpty() ? "Order of erection" : "Bolts and order of erection");
+    }
+
+    /** Where each bolt goes, with what it grips. */
+    static List<Row> bolts(Shed shed) {
+        return BoltUse.of(shed).stream()
+                .map(use -> Row.of(
+                        use.bolt(),
+                        use.joint().label(),
+                        MarkRuns.of(use.marks()),
+                        Figure.decimal(use.grip(), 1),
+                        String.valueOf(use.count())))
+                .toList();
     }
 
     /** One row a step. */
