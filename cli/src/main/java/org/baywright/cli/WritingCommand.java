@@ -33,8 +33,8 @@ abstract class WritingCommand extends ShedCommand {
     /** What is bought without a price, and what is priced but not bought: a name may be spelt another way. */
     private void told(Costs costs) {
         if (!costs.unpriced().isEmpty()) {
-            err().println("advice: " + costs.unpriced().size() + " without a price, and so not in the total: "
-                    + String.join("; ", costs.unpriced()));
+            err().println("advice: lines without a price, and so not in the total: " + costs.unpricedLines()
+                    + "; they are " + String.join("; ", costs.unpriced()));
         }
         if (!costs.unused().isEmpty()) {
             err().println("advice: priced but not in this bill: " + String.join("; ", costs.unused()));

@@ -25,6 +25,7 @@ public record Flashing(String mark, Kind kind, List<Vec2> fold, double stockLeng
         INNER_CORNER("internal corner"),
         APRON("apron"),
         HIGH_EAVE("high eave"),
+        EAVE_ANGLE("eave angle"),
         HEAD("head"),
         JAMB("jamb"),
         SILL("sill"),

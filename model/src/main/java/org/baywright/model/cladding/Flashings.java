@@ -73,6 +73,7 @@ final class Flashings {
             barge(surface, 0, height);
             barge(surface, width, height);
             RoofSlope slope = rows.slope();
+            eaveAngles(slope);
             if (slope.top() != RoofSlope.Top.RIDGE || !ridgeDone) {
                 upperEdge(slope, surface, width, height);
                 ridgeDone |= slope.top() == RoofSlope.Top.RIDGE;
@@ -86,6 +87,27 @@ final class Flashings {
                 Folds.barge(surface.profile().ribPitch()),
                 surface.axes().toWorld(u, 0, 0),
                 surface.axes().toWorld(u, height, 0));
+    }
+
+    /** Between a wall's sheets and the eave purlin over them, which they do not reach. */
+    private void eaveAngles(RoofSlope slope) {
+        double plane = slope.line().x() - slope.line().inward() * WallSheets.plane(shed.definition());
+        double level = slope.roof().heightAt(plane);
+        for (Surface wall : surfaces) {
+            Vec3 from = wall.axes().toWorld(wall.outline().get(0).x(), 0, 0);
+            Vec3 to = wall.axes().toWorld(wall.outline().get(1).x(), 0, 0);
+            boolean under = wall.role() == Surface.Role.WALL
+                    && Math.abs(from.x() - plane) < 1
+                    && Math.abs(to.x() - plane) < 1
+                    && wall.outline().get(2).y() > level;
+            if (under) {
+                add(
+                        Kind.EAVE_ANGLE,
+                        Folds.eaveAngle(rise(slope)),
+                        new Vec3(plane, from.y(), level),
+                        new Vec3(plane, to.y(), level));
+            }
+        }
     }
 
     private void upperEdge(RoofSlope slope, Surface surface, double width, double height) {

@@ -66,6 +66,11 @@ final class Folds {
                 new Vec2(LIP, -UPSTAND - LIP));
     }
 
+    /** Behind the head of a wall sheet and in under the eave purlin, which it is screwed to. Common practice, no source. */
+    static List<Vec2> eaveAngle(double rise) {
+        return List.of(down(rise, 1, TRIM).times(-1), new Vec2(0, 0), new Vec2(0, -TRIM));
+    }
+
     /** Under the main roof and over the flatter or steeper one below. */
     static List<Vec2> roofStep(double above, double below) {
         Vec2 up = down(above, 1, COVER).times(-1);

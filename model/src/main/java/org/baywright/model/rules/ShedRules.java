@@ -27,6 +27,7 @@ public final class ShedRules {
             new SlidingLeafRule(),
             new BraceInOpeningRule(),
             new BraceDepthRule(),
+            new LeanToBracedRule(),
             new SheetPitchRule(),
             new SheetLengthRule(),
             new LiftingBeamRule(),

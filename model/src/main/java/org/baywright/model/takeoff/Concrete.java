@@ -64,10 +64,18 @@ public record Concrete(double areaM2, double padM2, double edgeM2, double bothM2
         return Math.round(Packs.holding(netM3() * (1 + ALLOWANCE), STEP) * STEP * 10) / 10.0;
     }
 
-    /** Sheets of mesh: the slab over what a sheet covers when lapped; none in pads. */
+    /** Sheets of mesh: the slab over what a sheet covers when lapped; none in pads, nor where bars on a grid are given. */
     public int meshSheets() {
         double covers = (MESH_LENGTH - MESH_LAP) * (MESH_WIDTH - MESH_LAP) / 1e6;
-        return slab.isPads() ? 0 : Packs.holding(areaM2, covers);
+        return slab.isPads() || slab.bars().isPresent() ? 0 : Packs.holding(areaM2, covers);
+    }
+
+    /** Metres of the bars on its grid, both ways, laps apart. */
+    double barsM() {
+        return slab.bars()
+                .map(b -> areaM2 * 1000 / b.along().spacing()
+                        + areaM2 * 1000 / b.across().spacing())
+                .orElse(0.0);
     }
 
     /** What its mesh sheets measure, laps and all. */

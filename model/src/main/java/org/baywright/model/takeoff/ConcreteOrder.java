@@ -3,6 +3,7 @@ package org.baywright.model.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.definition.Slab;
+import org.baywright.model.definition.SlabBars;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -20,6 +21,8 @@ final class ConcreteOrder {
     private static final double CHAIR_M2 = 0.64;
 
     private static final int CHAIRS = 100;
+
+    private static final double BAR_M = 6;
 
     private static final List<String> SLAB = List.of("slab");
 
@@ -67,27 +70,49 @@ final class ConcreteOrder {
         return String.valueOf(Math.round(length));
     }
 
-    /** Mesh, chairs and membrane; the engineer says what more goes into beam and thickenings. */
+    private static BillLine mesh(Concrete concrete) {
+        return BillLine.measured(
+                GROUP,
+                BillItem.of(
+                        "mesh SL72 6.0x2.4 m",
+                        "500L AS/NZS 4671, or as engineer",
+                        SLAB,
+                        concrete.meshSheets()
+                                + " sheets, laps 225, upper third, 40 cover; bars of edge beam and"
+                                + " thickenings as engineer"),
+                concrete.meshSheets(),
+                BillLine.Unit.SQUARE_METRES,
+                concrete.areaM2(),
+                concrete.meshM2());
+    }
+
+    /** Laps of 40 diameters in 6 m lengths, in whole lengths. Common practice, no source. */
+    private static BillLine bars(Concrete concrete, SlabBars bars) {
+        double effective = BAR_M - 40 * bars.diameter() / 1000;
+        int lengths = Packs.holding(concrete.barsM(), effective);
+        return BillLine.measured(
+                GROUP,
+                BillItem.of(
+                        "reinforcing bar D" + mm(bars.diameter()),
+                        "500N AS/NZS 4671, or as engineer",
+                        SLAB,
+                        lengths + " of 6 m, on the grid given, laps 40 diameters, " + mm(bars.cover())
+                                + " cover; bars of" + " edge beam and thickenings as engineer"),
+                lengths,
+                BillLine.Unit.METRES,
+                concrete.barsM(),
+                lengths * BAR_M);
+    }
+
+    /** Mesh or bars, chairs and membrane; the engineer says what more goes into beam and thickenings. */
     private static List<BillLine> underSlab(Concrete concrete) {
         double rolls = concrete.areaM2() * (1 + MEMBRANE_LAPS);
         int chairs = Packs.holding(concrete.areaM2(), CHAIR_M2);
         return List.of(
-                BillLine.measured(
-                        GROUP,
-                        BillItem.of(
-                                "mesh SL72 6.0x2.4 m",
-                                "500L AS/NZS 4671, or as engineer",
-                                SLAB,
-                                concrete.meshSheets()
-                                        + " sheets, laps 225, upper third, 40 cover; bars of edge beam and"
-                                        + " thickenings as engineer"),
-                        concrete.meshSheets(),
-                        BillLine.Unit.SQUARE_METRES,
-                        concrete.areaM2(),
-                        concrete.meshM2()),
+                concrete.slab().bars().map(b -> bars(concrete, b)).orElseGet(() -> mesh(concrete)),
                 BillLine.counted(
                         GROUP,
-                        BillItem.of("bar chair", "height to suit 40 cover", SLAB, "at 800 both ways; bags of 100"),
+                        BillItem.of("bar chair", "height to suit the cover", SLAB, "at 800 both ways; bags of 100"),
                         chairs,
                         Packs.count(chairs, 0, CHAIRS)),
                 BillLine.measured(

@@ -65,9 +65,7 @@ final class EnvelopeFigures {
                 ScrewOrder.lines(building).stream().mapToInt(l -> (int) l.net()).sum());
         to.put(
                 "bolts",
-                BoltOrder.lines(building.shed()).stream()
-                        .mapToInt(l -> (int) l.net())
-                        .sum());
+                BoltUse.of(building.shed()).stream().mapToInt(BoltUse::count).sum());
         to.put(
                 "flashingM",
                 cladding.flashings().stream().mapToDouble(Flashing::length).sum() / 1000);

@@ -186,7 +186,7 @@ final class BarSheets {
         Notes words = Notes.of(words(plates), cell.getWidth() - 6);
         Margins margins =
                 new Margins(CLOSE_UP.left(), CLOSE_UP.right(), CLOSE_UP.below(), CLOSE_UP.above() + words.height());
-        PlacedView view = sheet.view(stand.plate().mark() + " AT " + stand.grid(), cell, window, margins);
+        PlacedView view = sheet.view(stand.plate().mark() + " AT " + stand.name(), cell, window, margins);
         sheet.draw(words.draw(new Vec2(cell.getMinX() + 2, cell.getMaxY() - 1)));
         bars(view, window);
         for (List<Vec2> ring : Silhouette.outline(

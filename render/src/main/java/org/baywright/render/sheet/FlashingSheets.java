@@ -90,7 +90,8 @@ final class FlashingSheets {
 
     static List<Paragraph> words(Flashing flashing) {
         List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.of("Girth " + Figure.length(flashing.girth()) + ", " + flashing.folds() + " folds."));
+        words.add(Paragraph.of("Girth " + Figure.length(flashing.girth()) + ", " + flashing.folds()
+                + (flashing.folds() == 1 ? " fold." : " folds.")));
         words.add(Paragraph.of(quantity(flashing)));
         words.add(Paragraph.of(String.format(
                 Locale.ROOT,

@@ -67,9 +67,9 @@ final class OpeningSchedule {
         this.shed = shed;
     }
 
-    /** No sheet without openings. */
+    /** No sheet without openings, nor for a bare frame, which has no walls for them. */
     static List<Draft> of(Shed shed, int firstNumber) {
-        if (shed.openings().isEmpty()) {
+        if (shed.openings().isEmpty() || !shed.definition().envelope().isFull()) {
             return List.of();
         }
         SheetFlow flow = new SheetFlow();
@@ -92,10 +92,10 @@ final class OpeningSchedule {
                 place.tag(),
                 place.opening().type().label(),
                 where(place),
-                Figure.length(place.width()),
-                Figure.length(place.head() - place.sill()),
-                Figure.length(place.sill()),
-                Figure.length(place.head()),
+                place.isWholeBay() ? "whole bay" : Figure.length(place.width()),
+                place.isWholeBay() ? "" : Figure.length(place.head() - place.sill()),
+                place.isWholeBay() ? "" : Figure.length(place.sill()),
+                place.isWholeBay() ? "" : Figure.length(place.head()),
                 member(place, PartKind.JAMB),
                 member(place, PartKind.HEADER),
                 place.sill() > 0 ? member(place, PartKind.SILL) : "",

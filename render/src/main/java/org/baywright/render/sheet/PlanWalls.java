@@ -65,6 +65,11 @@ record PlanWalls(Building building, SlabLine slab) {
 
     private static void stretch(PlacedView view, PlanAxes axes, Surface wall, double[] u, double[] strip) {
         double depth = wall.profile().depth();
+        double a = wall.axes().toWorld(u[0], 0, 0).y();
+        double b = wall.axes().toWorld(u[1], 0, 0).y();
+        if (Math.min(a, b) > strip[1] + PAST || Math.max(a, b) < strip[0] - PAST) {
+            return;
+        }
         for (double out : new double[] {0, depth}) {
             line(
                     view,
