@@ -51,6 +51,9 @@ final class GirtCleatReach {
 
     private static final double ROUNDING = Neighbours.ROUNDING;
 
+    /** A traced size so little short of a whole millimetre is one. */
+    private static final double WHOLE = 0.02;
+
     /** A face lies on another when a plate moved so far runs into it. */
     private static final double PRESS = 1;
 
@@ -160,12 +163,18 @@ final class GirtCleatReach {
             double gap = gap(grown, growth.by(most).piece().standing(), carriers);
             if (gap < ROUNDING / 10) {
                 return isPressed(growth.by(by + PRESS).piece().standing(), carriers)
-                        ? Optional.of(growth.by(by))
+                        ? Optional.of(growth.by(by - beyondWhole(growth.by(0), growth.by(by))))
                         : Optional.empty();
             }
             by += gap;
         }
         return Optional.empty();
+    }
+
+    /** What a size that was traced has over whole millimetres; so much less still meets: a weld closes it. */
+    private static double beyondWhole(CleatBox from, CleatBox grown) {
+        double size = from.depth() == grown.depth() ? grown.width() : grown.depth();
+        return Math.max(0, size - Math.floor(size + WHOLE));
     }
 
     private double gap(Standing grown, Standing most, Set<PartKind> carriers) {
