@@ -15,6 +15,7 @@ import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.PartKind.Group;
 import org.baywright.model.parts.Place;
