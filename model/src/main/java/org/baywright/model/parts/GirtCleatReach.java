@@ -9,8 +9,6 @@ import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.baywright.model.geometry.Clearance;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Makes girt cleats that stand off the steel reach it, found from where the pieces stand: inward, as to a rafter that is
@@ -51,8 +49,10 @@ final class GirtCleatReach {
 
     private static final double ARM_IN = 50;
 
-    /** Pieces may lie in each other this far: rounding. */
-    private static final double ROUNDING = 0.1;
+    private static final double ROUNDING = Neighbours.ROUNDING;
+
+    /** A traced size so little short of a whole millimetre is one. */
+    private static final double WHOLE = 0.02;
 
     /** A face lies on another when a plate moved so far runs into it. */
     private static final double PRESS = 1;
@@ -60,39 +60,28 @@ final class GirtCleatReach {
     private static final Set<PartKind> COLUMNS = Set.of(PartKind.COLUMN, PartKind.LEAN_TO_COLUMN);
     private static final Set<PartKind> HUNG_FROM = Set.of(PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
 
-    private final STRtree index = new STRtree();
+    private final Neighbours all;
     private final List<Piece> made = new ArrayList<>();
 
     private GirtCleatReach(List<Piece> pieces) {
-        STRtree carriers = new STRtree();
-        pieces.stream()
-                .filter(p -> Assemblies.CARRY_GIRTS.contains(p.kind()))
-                .map(Piece::standing)
-                .forEach(s -> carriers.insert(s.plan(), s));
+        Neighbours carriers = new Neighbours(pieces.stream().filter(p -> Assemblies.CARRY_GIRTS.contains(p.kind())));
         Map<Boolean, List<Piece>> loose = pieces.stream().collect(Collectors.partitioningBy(p -> isLoose(p, carriers)));
         made.addAll(loose.get(false));
-        if (!loose.get(true).isEmpty()) {
-            pieces.stream().map(Piece::standing).forEach(s -> index.insert(s.plan(), s));
-            loose.get(true).forEach(cleat -> made.addAll(reaching(cleat)));
-        }
+        all = new Neighbours(loose.get(true).isEmpty() ? Stream.empty() : pieces.stream());
+        loose.get(true).forEach(cleat -> made.addAll(reaching(cleat)));
     }
 
-    private static boolean isLoose(Piece piece, STRtree carriers) {
+    private static boolean isLoose(Piece piece, Neighbours carriers) {
         if (piece.kind() != PartKind.GIRT_CLEAT) {
             return false;
         }
         Standing cleat = piece.standing();
-        return near(carriers, cleat).noneMatch(cleat::touches);
+        return carriers.near(cleat).noneMatch(cleat::touches);
     }
 
     /** All pieces of a shed, with girt cleats that reach what carries them. */
     static List<Piece> carried(List<Piece> pieces) {
         return new GirtCleatReach(pieces).made;
-    }
-
-    @SuppressWarnings("unchecked") // the index holds standing pieces only
-    private static Stream<Standing> near(STRtree index, Standing piece) {
-        return ((List<Standing>) index.query(piece.plan())).stream();
     }
 
     private List<Piece> reaching(Piece cleat) {
@@ -115,16 +104,7 @@ final class GirtCleatReach {
 
     private boolean isClear(List<CleatBox> boxes) {
         Place own = boxes.get(0).place();
-        return boxes.stream()
-                .map(b -> b.piece().standing())
-                .noneMatch(s -> near(index, s).anyMatch(o -> o.place() != own && overlap(s, o) > ROUNDING));
-    }
-
-    private static double overlap(Standing a, Standing b) {
-        return a.lumps().stream()
-                .flatMapToDouble(p -> b.lumps().stream().mapToDouble(q -> Clearance.overlap(p, q)))
-                .max()
-                .orElse(0);
+        return boxes.stream().allMatch(b -> all.isClear(b.piece().standing(), own));
     }
 
     private Stream<List<CleatBox>> inward(CleatBox box) {
@@ -183,7 +163,7 @@ final class GirtCleatReach {
             double gap = gap(grown, growth.by(most).piece().standing(), carriers);
             if (gap < ROUNDING / 10) {
                 return isPressed(growth.by(by + PRESS).piece().standing(), carriers)
-                        ? Optional.of(growth.by(by))
+                        ? Optional.of(growth.by(by - beyondWhole(growth.by(0), growth.by(by))))
                         : Optional.empty();
             }
             by += gap;
@@ -191,8 +171,14 @@ final class GirtCleatReach {
         return Optional.empty();
     }
 
+    /** What a size that was traced has over whole millimetres; so much less still meets: a weld closes it. */
+    private static double beyondWhole(CleatBox from, CleatBox grown) {
+        double size = from.depth() == grown.depth() ? grown.width() : grown.depth();
+        return Math.max(0, size - Math.floor(size + WHOLE));
+    }
+
     private double gap(Standing grown, Standing most, Set<PartKind> carriers) {
-        return near(index, most)
+        return all.near(most)
                 .filter(o -> carriers.contains(o.part().kind()))
                 .mapToDouble(grown::gap)
                 .min()
@@ -200,8 +186,8 @@ final class GirtCleatReach {
     }
 
     private boolean isPressed(Standing pressed, Set<PartKind> carriers) {
-        return near(index, pressed)
+        return all.near(pressed)
                 .filter(o -> carriers.contains(o.part().kind()))
-                .anyMatch(o -> overlap(pressed, o) > PRESS / 2);
+                .anyMatch(o -> Neighbours.overlap(pressed, o) > PRESS / 2);
     }
 }

@@ -23,10 +23,11 @@ public final class JointHoles {
             PartKind.PURLIN_CLEAT, EnumSet.of(PartKind.PURLIN),
             PartKind.GIRT_CLEAT, EnumSet.of(PartKind.GIRT),
             PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE, PartKind.STRUT),
-            PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB)));
+            PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB),
+            PartKind.JAMB_CLEAT, EnumSet.of(PartKind.PURLIN)));
 
     /** A bolt reaches through the web of a neighbour that laps between cleat and member, mm. */
-    private static final double THROUGH = 4;
+    static final double THROUGH = 4;
 
     private final STRtree cleats = new STRtree();
     private final Map<String, List<JointHole>> byMember = new HashMap<>();

@@ -28,6 +28,7 @@ public enum PartKind {
     BRACE_CLEAT("brace cleat", "BC", Group.CLEATS),
     BRACE_LUG("brace lug", "BL", Group.CLEATS),
     MULLION_CLEAT("mullion cleat", "MC", Group.CLEATS),
+    JAMB_CLEAT("jamb cleat", "JC", Group.CLEATS),
     LIFTING_PLATE("lifting beam plate", "LP", Group.LIFTING);
 
     /** What belongs together on a drawing and in a bill. */

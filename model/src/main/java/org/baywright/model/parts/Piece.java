@@ -93,6 +93,13 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Li
         return cut.shifted(-cut.normal().x() * step);
     }
 
+    /** With more pairs of holes along its length. */
+    Piece punchedToo(List<Double> more) {
+        List<Double> every =
+                Stream.concat(punched.stream(), more.stream()).sorted().toList();
+        return new Piece(kind, material, solid, holes, every, place);
+    }
+
     /** Where its steel stands. */
     Standing standing() {
         return Standing.of(alone(), place);

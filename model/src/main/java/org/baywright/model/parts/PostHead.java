@@ -76,11 +76,15 @@ record PostHead(WallBay bay, Post post) {
     Plane top() {
         double u = post.u();
         if (!isEnd() || isRidge()) {
-            double height = isEnd() ? lowest(member().width() / 2) : lowestSide();
-            return Plane.through(new Vec3(0, 0, height - slip()), Vec3.UP);
+            return Plane.through(new Vec3(0, 0, level()), Vec3.UP);
         }
         Vec3 middle = bay.face().toWorld(u, bay.underSteel(u) - seatPlumb() - slip(), 0);
         return Plane.through(middle, roof().outward());
+    }
+
+    /** The height that it is cut to where it is cut level. */
+    double level() {
+        return (isEnd() ? lowest(member().width() / 2) : lowestSide()) - slip();
     }
 
     private RoofLine roof() {

@@ -11,9 +11,13 @@ final class RoofMaker {
     private RoofMaker() {}
 
     static List<Piece> pieces(Definition definition, SetOut setOut) {
+        return rows(definition, setOut).stream().flatMap(RoofMaker::slope).toList();
+    }
+
+    /** The rows of every slope, bay by bay. */
+    static List<RowBays> rows(Definition definition, SetOut setOut) {
         return RoofRows.of(definition, setOut).stream()
                 .map(rows -> new RowBays(definition, setOut, rows))
-                .flatMap(RoofMaker::slope)
                 .toList();
     }
 

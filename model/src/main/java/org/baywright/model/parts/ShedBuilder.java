@@ -22,6 +22,7 @@ final class ShedBuilder {
     Shed build() {
         List<Piece> pieces = new ArrayList<>();
         List<Vec3> anchors = new ArrayList<>();
+        List<JambHead> jambHeads = new ArrayList<>();
         for (int frame = 1; frame <= setOut.frames(); frame++) {
             FrameMaker maker = new FrameMaker(definition, setOut, frame);
             maker.pieces().stream().map(Piece::settled).forEach(pieces::add);
@@ -32,9 +33,14 @@ final class ShedBuilder {
             WallMaker walls = new WallMaker(definition, setOut);
             walls.pieces().stream().map(Piece::settled).forEach(pieces::add);
             anchors.addAll(walls.anchors());
+            jambHeads.addAll(walls.jambHeads());
         }
         pieces.addAll(definition.envelope().isFull() ? LiftingMaker.pieces(definition, setOut) : List.of());
-        return new Shed(definition, setOut, marked(GirtCleatReach.carried(pieces)), anchors);
+        return new Shed(definition, setOut, marked(held(GirtCleatReach.carried(pieces), jambHeads)), anchors);
+    }
+
+    private List<Piece> held(List<Piece> pieces, List<JambHead> jambHeads) {
+        return jambHeads.isEmpty() ? pieces : new JambHeads(pieces, RoofMaker.rows(definition, setOut)).held(jambHeads);
     }
 
     /** Marks run by kind, then by first place in the building. */

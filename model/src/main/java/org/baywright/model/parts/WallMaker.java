@@ -15,6 +15,7 @@ import org.baywright.model.setout.WallPosts;
 final class WallMaker {
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Vec3> anchors = new ArrayList<>();
+    private final List<JambHead> jambHeads = new ArrayList<>();
 
     WallMaker(Definition definition, SetOut setOut) {
         List<WallFace> faces = WallFace.of(definition, setOut);
@@ -28,6 +29,7 @@ final class WallMaker {
             PostMaker uprights = new PostMaker(bay);
             pieces.addAll(uprights.pieces());
             anchors.addAll(uprights.anchors());
+            jambHeads.addAll(JambHead.of(bay));
             pieces.addAll(new TrimMaker(bay).pieces());
             girts.add(new GirtMaker(bay, GirtRows.of(definition, setOut, cover)));
         }
@@ -49,5 +51,10 @@ final class WallMaker {
 
     List<Vec3> anchors() {
         return anchors;
+    }
+
+    /** The heads of side walls' jambs, which no rafter holds. */
+    List<JambHead> jambHeads() {
+        return jambHeads;
     }
 }

@@ -16,14 +16,18 @@ final class LooseCleatRule implements Rule {
     @Override
     public void check(Asked asked) {
         asked.shed()
-                .map(LooseCleatRule::loose)
-                .filter(kinds -> !kinds.isEmpty())
-                .ifPresent(kinds -> asked.advice(
+                .map(LooseCleatRule::told)
+                .filter(words -> !words.isEmpty())
+                .ifPresent(words -> asked.advice(
                         "plates-meet-nothing",
                         "envelope",
-                        "no member meets "
-                                + kinds.values().stream().map(Loose::words).collect(Collectors.joining(", ")),
+                        "no member meets " + words,
                         "the drawings mark them; the engineer shows what carries them before they are cut"));
+    }
+
+    /** The plates of a shed that meet nothing, by kind; empty when there are none. */
+    static String told(Shed shed) {
+        return loose(shed).values().stream().map(Loose::words).collect(Collectors.joining(", "));
     }
 
     private static Map<PartKind, Loose> loose(Shed shed) {

@@ -34,7 +34,8 @@ class WallPropertyTest {
             PartKind.SILL,
             PartKind.GIRT,
             PartKind.GIRT_CLEAT,
-            PartKind.MULLION_CLEAT);
+            PartKind.MULLION_CLEAT,
+            PartKind.JAMB_CLEAT);
 
     private record Lump(Part part, Place place, Convex convex, DoubleSummaryStatistics heights) {
         Lump(Part part, Place place, Convex convex) {

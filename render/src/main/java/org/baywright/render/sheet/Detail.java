@@ -18,6 +18,8 @@ import org.baywright.render.view.Projection;
  * @param frames whose cross-sections call it out
  */
 record Detail(Callout callout, String title, Look look, Parts parts, boolean clad, Set<Integer> frames) {
+    private static final Set<PartKind> HEADS = Set.of(PartKind.MULLION_CLEAT, PartKind.JAMB_CLEAT);
+
     /** Copies the set. */
     Detail {
         frames = Set.copyOf(frames);
@@ -70,8 +72,8 @@ record Detail(Callout callout, String title, Look look, Parts parts, boolean cla
         return parts.named().contains(PartKind.LIFTING_BRACKET);
     }
 
-    /** Whether it shows how a mullion is held under the rafter. */
-    boolean isOfMullion() {
-        return parts.named().contains(PartKind.MULLION_CLEAT);
+    /** Whether it shows how the head of a mullion or jamb is held, and by which kind of cleat. */
+    boolean isOfHead(PartKind cleat) {
+        return HEADS.contains(cleat) && parts.named().contains(cleat);
     }
 }

@@ -15,6 +15,7 @@ import org.baywright.model.definition.Side;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.PartKind.Group;
 import org.baywright.model.parts.Place;
@@ -31,6 +32,9 @@ final class Details {
     private static final double EAVE = 330;
     private static final double RIDGE = 280;
     private static final double CLEAT = 150;
+
+    /** Half of what is shown of a jamb's head and the row that it is bolted to. */
+    private static final double HEAD = 250;
 
     /** A cleat on a column stands no further from where its lines cross. */
     private static final double AT_COLUMN = 400;
@@ -59,6 +63,7 @@ final class Details {
         if (building.shed().definition().envelope().isFull()) {
             details.eaves();
             details.top();
+            details.jamb();
             details.sheet = 1;
             details.cleat(PartKind.PURLIN_CLEAT, "PURLIN CLEAT", PartKind.PURLIN);
             details.cleat(PartKind.GIRT_CLEAT, "GIRT CLEAT", PartKind.GIRT);
@@ -132,6 +137,24 @@ final class Details {
         boolean gable = shed.definition().shape().roofShape() == RoofShape.GABLE;
         double x = gable ? setOut.span() / 2 : setOut.span();
         section(gable ? "RIDGE" : "HIGH EAVE", new Vec3(x, y(left), setOut.apexHeight() + ON_ROOF / 2), RIDGE, left);
+    }
+
+    /** The first jamb of a side wall that is held to the eave purlin, from the end of the wall with its sheets. */
+    private void jamb() {
+        Set<PartKind> drawn = EnumSet.of(PartKind.JAMB, PartKind.JAMB_CLEAT, PartKind.PURLIN);
+        List<PartKind> named = List.copyOf(drawn);
+        // Seen from the side of the jamb that the leg lies on, which would hide it.
+        shed.parts(PartKind.JAMB_CLEAT).stream()
+                .filter(Part::isSeat)
+                .flatMap(leg -> leg.places().stream().map(Place::placement))
+                .min(Comparator.comparingDouble(leg -> leg.along().y()))
+                .map(Placement::origin)
+                .ifPresent(at -> add(
+                        "JAMB HEAD",
+                        Detail.Look.round(Projection.front(), at, HEAD),
+                        Detail.Parts.whole(drawn, named),
+                        true,
+                        Set.of()));
     }
 
     /** The cleat nearest the middle of the roof's or wall's run, at a frame inside. */

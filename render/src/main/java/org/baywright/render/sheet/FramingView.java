@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
-import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -142,9 +141,9 @@ final class FramingView {
     private void callouts(PlacedView view) {
         for (Detail detail : details) {
             boolean here = wall.members().stream()
-                    .filter(m -> m.part().kind() == PartKind.MULLION_CLEAT)
+                    .filter(m -> detail.isOfHead(m.part().kind()))
                     .anyMatch(m -> m.middle().distance(detail.at()) < REACH);
-            if (detail.isOfMullion() && here) {
+            if (here) {
                 Vec2 at = view.port().toPaper(wall.flat(detail.at()));
                 detail.callout().point(view, at, new Vec2(0.3, 1));
             }

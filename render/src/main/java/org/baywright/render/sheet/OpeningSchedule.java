@@ -57,8 +57,6 @@ final class OpeningSchedule {
                     + " openings count as open.",
             "Room over is from the head to the top of rafter steel where that is lowest; rafter, header and track take"
                     + " their share of it: check it on the section.",
-            "Jambs of side walls stop under the roof's steel: the engineer shows what holds their heads, such as a cleat to"
-                    + " the eave purlin or a header across to the columns.",
             "Left and right as seen from outside, to the nearest frame line or corner.");
 
     private final Shed shed;
@@ -75,7 +73,8 @@ final class OpeningSchedule {
         SheetFlow flow = new SheetFlow();
         flow.table("Doors, windows and open bays", table(shed));
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("Notes")));
-        NOTES.forEach(words -> notes.add(Paragraph.bullet(words)));
+        Stream.concat(NOTES.stream(), JambHeadNotes.of(shed).stream())
+                .forEach(words -> notes.add(Paragraph.bullet(words)));
         flow.notes(Notes.of(notes, SheetFrame.room().getWidth() / 2));
         return flow.drafts("S8.", firstNumber, "Door and window schedule");
     }

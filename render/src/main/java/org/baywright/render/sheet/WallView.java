@@ -50,6 +50,7 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
             PartKind.BRIDGING,
             PartKind.GIRT_CLEAT,
             PartKind.MULLION_CLEAT,
+            PartKind.JAMB_CLEAT,
             PartKind.BRACE_CLEAT,
             PartKind.BRACE_LUG);
 

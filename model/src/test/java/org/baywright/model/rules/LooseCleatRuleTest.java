@@ -1,0 +1,77 @@
+package org.baywright.model.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Place;
+import org.baywright.model.parts.Shed;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Plates that no member meets are told, and others are not. */
+class LooseCleatRuleTest {
+    private static final String CODE = "plates-meet-nothing";
+
+    private static Definition shed(String more) {
+        return Definitions.of(
+                "span: 9000\nbays: 2\nbaySpacing: 5000\neaveHeight: 3600\nroofPitch: 10\nenvelope: full\n" + more);
+    }
+
+    private static List<String> told(Definition definition) {
+        return ShedRules.check(definition, Where::whole).stream()
+                .filter(p -> p.code().equals(CODE))
+                .map(Problem::message)
+                .toList();
+    }
+
+    /** In the end wall of a lean-to that begins inside the building, beside the main wall's row of Zs as high as its own. */
+    @Test
+    void aCleatInTheCornerBesideALappedRowIsTold() {
+        List<String> told = told(
+                shed(
+                        "girts: {section: Z200-19}\nleanTos: [{side: right, width: 4000, fromBay: 2}]\nwallSheets: {leanToWalls: true}\n"));
+        assertEquals(1, told.size());
+        assertTrue(told.get(0).startsWith("no member meets 1 of girt cleat GC"), told.get(0));
+    }
+
+    @Test
+    void aShedWhoseCleatsAllMeetSomethingHasNoSuchAdvice() {
+        assertEquals(List.of(), told(shed("")));
+    }
+
+    /** One plate of a kind that went astray, of whatever kind. */
+    @ParameterizedTest
+    @EnumSource(
+            value = PartKind.class,
+            names = {"PURLIN_CLEAT", "GIRT_CLEAT", "BRACE_CLEAT", "MULLION_CLEAT", "BASE_PLATE", "CAP_PLATE"})
+    void aPlateMovedAwayIsTold(PartKind kind) {
+        Shed shed = Shed.of(shed(""));
+        assertEquals("", LooseCleatRule.told(shed));
+        Part plate = shed.parts(kind).get(0);
+        List<Part> parts = new ArrayList<>(shed.parts());
+        parts.set(parts.indexOf(plate), firstMoved(plate));
+        Shed moved = new Shed(shed.definition(), shed.setOut(), parts, shed.anchorHoles());
+        assertEquals("1 of " + kind.label() + " " + plate.mark(), LooseCleatRule.told(moved));
+    }
+
+    private static Part firstMoved(Part plate) {
+        Place place = plate.places().get(0);
+        Placement at = place.placement();
+        Placement away = new Placement(at.origin().plus(new Vec3(-5000, -5000, 0)), at.along(), at.depth(), at.width());
+        List<Place> places = new ArrayList<>(plate.places());
+        places.set(0, new Place(away, place.frame(), place.side()));
+        return new Part(
+                plate.mark(), plate.kind(), plate.material(), plate.solid(), plate.holes(), plate.punched(), places);
+    }
+}
