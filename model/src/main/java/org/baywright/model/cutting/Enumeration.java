@@ -13,7 +13,8 @@ import java.util.Optional;
  *     351–385
  */
 final class Enumeration {
-    private static final long MOST_NODES = 20_000_000;
+    // How much is tried for each pattern there may be.
+    private static final long NODES_PER_PATTERN = 1000;
 
     private final Order order;
     private final long[] value;
@@ -58,7 +59,7 @@ final class Enumeration {
 
     /** Adds items from i on; false when there is too much to do. */
     private boolean extend(int i, int room, double worth) {
-        if (++nodes > MOST_NODES || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
+        if (++nodes > NODES_PER_PATTERN * most || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
             return false;
         }
         if (worth >= floor) {
