@@ -7,6 +7,8 @@ import java.util.Optional;
 /** The linear program's answer for a whole order, from which patterns can be ruled out. */
 final class Root {
     private static final int FEW_NODES = 300;
+    private static final long MOST_NODES = 20_000_000;
+    private static final long MOST_NODES_FOR_FEW = 1_000_000;
     // How much of the gap is tried; the first share that leaves few patterns counts.
     private static final double[] SHARES = {1, 0.5, 0.25, 0.125};
 
@@ -46,7 +48,7 @@ final class Root {
     /** Whether it is sure that there is no plan at the bound. */
     private boolean isNoneAt(Incumbent atBound, Deadline until) {
         for (double share : SHARES) {
-            Optional<List<Pattern>> few = within(atBound.budget(), share, mostPatterns, until);
+            Optional<List<Pattern>> few = within(atBound.budget(), share, MOST_NODES_FOR_FEW, until);
             if (few.isPresent()) {
                 return new Tree(order, few.get(), atBound, until).search(FEW_NODES) && share == 1;
             }
@@ -56,15 +58,15 @@ final class Root {
 
     /** Whether nothing better than the incumbent is left, once what was found is taken in. */
     boolean isClosed(Incumbent incumbent, long nodes, Deadline until) {
-        return within(incumbent.budget(), 1, mostPatterns, until)
+        return within(incumbent.budget(), 1, MOST_NODES, until)
                 .map(patterns -> new Tree(order, patterns, incumbent, until).search(nodes))
                 .orElse(false);
     }
 
     /** The patterns that fall short of their cost by no more than a share of what a budget is over the bound. */
-    private Optional<List<Pattern>> within(long budget, double share, int most, Deadline until) {
+    private Optional<List<Pattern>> within(long budget, double share, long nodes, Deadline until) {
         double gap = share * (budget - bound + 1e-6) * perCost;
         double[] floor = Arrays.stream(prices.bar()).mapToDouble(b -> b - gap).toArray();
-        return Enumeration.of(order, prices.item(), floor, most, until);
+        return Enumeration.of(order, prices.item(), floor, mostPatterns, nodes, until);
     }
 }
