@@ -110,6 +110,9 @@ public final class Cutter {
         for (int round = 0; !incumbent.isProven() && !deadline.passed(); round++) {
             aside = new Aside(incumbent, workBeside(round, work));
             new Dive(order, relaxation, incumbent, aside.deadline).run(round);
+            if (round == 0 && !incumbent.isProven()) {
+                root.tryFew(incumbent, aside.deadline);
+            }
             if (round == 0 && order.stocks() > 1) {
                 new Aside(incumbent, work).join(incumbent);
             }

@@ -13,13 +13,13 @@ import java.util.Optional;
  *     351–385
  */
 final class Enumeration {
-    private static final long MOST_NODES = 20_000_000;
 
     private final Order order;
     private final long[] value;
     private final double[] rate;
     private final int[] counts;
     private final int most;
+    private final long mostNodes;
     private final Deadline deadline;
     private final Wedges wedges;
     private final List<Pattern> patterns = new ArrayList<>();
@@ -27,10 +27,11 @@ final class Enumeration {
     private double floor;
     private long nodes;
 
-    private Enumeration(Order order, long[] value, int most, Deadline deadline) {
+    private Enumeration(Order order, long[] value, int most, long mostNodes, Deadline deadline) {
         this.order = order;
         this.value = value;
         this.most = most;
+        this.mostNodes = mostNodes;
         this.deadline = deadline;
         wedges = new Wedges(order.items());
         counts = new int[order.count()];
@@ -42,10 +43,11 @@ final class Enumeration {
 
     /**
      * All patterns of each stock worth at least its floor under the values, or empty when there are more than can be
-     * handled.
+     * handled or finding them takes more than so many nodes.
      */
-    static Optional<List<Pattern>> of(Order order, long[] value, double[] floor, int most, Deadline deadline) {
-        Enumeration e = new Enumeration(order, value, most, deadline);
+    static Optional<List<Pattern>> of(
+            Order order, long[] value, double[] floor, int most, long mostNodes, Deadline deadline) {
+        Enumeration e = new Enumeration(order, value, most, mostNodes, deadline);
         for (int s = 0; s < order.stocks(); s++) {
             e.stock = s;
             e.floor = floor[s];
@@ -58,7 +60,7 @@ final class Enumeration {
 
     /** Adds items from i on; false when there is too much to do. */
     private boolean extend(int i, int room, double worth) {
-        if (++nodes > MOST_NODES || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
+        if (++nodes > mostNodes || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
             return false;
         }
         if (worth >= floor) {

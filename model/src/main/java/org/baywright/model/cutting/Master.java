@@ -36,6 +36,7 @@ final class Master {
     private final List<Pattern> patterns = new ArrayList<>();
     private final Set<Pattern> known = new HashSet<>();
     private final int firstPattern;
+    private final Pool waiting = new Pool();
 
     /**
      * A program to generate columns for. A piece may take the place of a longer one, which keeps prices in the order of
@@ -89,8 +90,17 @@ final class Master {
             return false;
         }
         patterns.add(pattern);
-        simplex.add(rows.column(pattern, order.cost()[pattern.stock] / dearest));
+        simplex.add(column(pattern));
         return true;
+    }
+
+    /** Lets a pattern be used once it is worth more than it costs. */
+    void await(Pattern pattern) {
+        waiting.add(pattern, column(pattern));
+    }
+
+    private Column column(Pattern pattern) {
+        return rows.column(pattern, order.cost()[pattern.stock] / dearest);
     }
 
     /** Whether a bar of a pattern is worth more than it costs at the present prices. */
@@ -129,14 +139,24 @@ final class Master {
         optimise();
     }
 
-    /** Primal steps until no known pattern helps. */
+    /** Primal steps until no pattern helps. */
     void optimise() {
-        simplex.optimise();
+        List<Pattern> joining;
+        do {
+            simplex.optimise();
+            joining = simplex.isBrokenOff() ? List.of() : waiting.takeWanted(simplex.prices());
+            joining.forEach(this::add);
+        } while (!joining.isEmpty());
     }
 
     /** Dual steps until no level is negative; true unless no cover exists. */
     boolean repair() {
-        return simplex.repair();
+        boolean done = simplex.repair();
+        if (!done && waiting.count() > 0 && !simplex.isBrokenOff()) {
+            waiting.takeAll().forEach(this::add);
+            done = simplex.repair();
+        }
+        return done;
     }
 
     /** What one more piece of each item costs in the present basis; nothing where none is wanted. */
@@ -172,14 +192,15 @@ final class Master {
         double[] sound = soundPrices();
         double shrink = 1;
         double[] excess = new double[order.stocks()];
-        for (int k = 0; k < patterns.size(); k++) {
-            Column c = simplex.column(firstPattern + k);
+        for (int k = 0; k < patterns.size() + waiting.count(); k++) {
+            int w = k - patterns.size();
+            Column c = w < 0 ? simplex.column(firstPattern + k) : waiting.column(w);
             if (!c.barred) {
                 double worth = c.dot(sound);
                 if (c.cost > 0) {
                     shrink = Math.max(shrink, worth / c.cost);
                 } else {
-                    int s = patterns.get(k).stock;
+                    int s = (w < 0 ? patterns.get(k) : waiting.pattern(w)).stock;
                     excess[s] = Math.max(excess[s], worth);
                 }
             }

@@ -109,6 +109,11 @@ final class Simplex {
         return over;
     }
 
+    /** Whether the time was up before the last steps were done. */
+    boolean isBrokenOff() {
+        return over;
+    }
+
     /** The column that promises most for its length in the reference frame. */
     private int cheapestColumn() {
         int best = -1;

@@ -15,8 +15,6 @@ import java.util.stream.IntStream;
  * bar that are together as long, over and over, and whenever loose pieces fill a bar they become one. Once a bar takes
  * the loose pieces for what is left to spend, the plan is there. From time to time a bar is broken up, to get away.
  *
- * <p>What a bar wastes is what its cost would buy of the stock that is cheapest by its length, less its pieces.
- *
  * @source swaps between bars and the pieces on none: Buljubašić & Vasquez (2016), Computers & Operations Research 76,
  *     12–21; all that is kept within the waste of the bound: Alvim, Ribeiro, Glover & Aloise (2004), Journal of
  *     Heuristics 10, 205–229
@@ -46,9 +44,7 @@ final class Swapping {
     private final long budget;
     private final long dearest;
     private final long cheapest;
-    // The bar length that a cost step buys at best, and what a plan of the budget wastes in all.
-    private final double lengthPerCost;
-    private final double waste;
+    private final Waste waste;
     private final SplittableRandom random = new SplittableRandom(20240229);
     private final Kept kept;
     private final SumIndex index;
@@ -64,17 +60,8 @@ final class Swapping {
         dearest = order.dearest();
         cheapest = Arrays.stream(order.cost()).min().orElseThrow();
         loose = new Loose(order);
-        double rate = 0;
-        for (int s = 0; s < order.stocks(); s++) {
-            rate = Math.max(rate, (double) order.capacity()[s] / order.cost()[s]);
-        }
-        lengthPerCost = rate;
-        long all = 0;
-        for (int i = 0; i < order.count(); i++) {
-            all += (long) order.size()[i] * order.demand()[i];
-        }
-        waste = rate * budget - all;
-        kept = new Kept(order, (int) (budget / cheapest) + 1, waste < 1 ? FINE : COARSE);
+        waste = Waste.of(order, budget);
+        kept = new Kept(order, (int) (budget / cheapest) + 1, waste.mostInAll() < 1 ? FINE : COARSE);
         index = kept.index();
         if (isTight()) {
             unpack(plan);
@@ -101,29 +88,23 @@ final class Swapping {
     }
 
     private boolean isTight() {
-        return waste > -0.5 && waste < MOST_WASTE * index.largest();
+        return waste.mostInAll() > -0.5 && waste.mostInAll() < MOST_WASTE * index.largest();
     }
 
-    private double wasted(long cost, long load) {
-        return lengthPerCost * cost - load;
-    }
-
-    /** How much more may be wasted once so much is spent: bars kept waste no more than their share. */
+    /** How much more may be wasted once so much is spent. */
     private double slack(long cost) {
-        // Half a unit for the rounding of the rate.
-        double share = cost >= budget - dearest ? 1 : (double) cost / budget;
-        return waste * share - wasted(kept.spent(), kept.held()) + 0.5;
+        return waste.most(cost) - waste.of(kept.spent(), kept.held());
     }
 
     /** Keeps the fullest bars of a plan as far as their waste goes. */
     private void unpack(Draft plan) {
         List<Pattern> patterns = new ArrayList<>();
         plan.times().forEach((p, n) -> patterns.addAll(Collections.nCopies(n, p)));
-        patterns.sort(Comparator.comparingDouble(p -> wasted(order.cost()[p.stock], order.load(p))));
+        patterns.sort(Comparator.comparingDouble(p -> waste.of(order.cost()[p.stock], order.load(p))));
         for (Pattern p : patterns) {
             int[] items = Repacking.items(p);
             long cost = order.cost()[p.stock];
-            if (wasted(kept.spent() + cost, kept.held() + order.load(p)) <= waste / 2
+            if (waste.of(kept.spent() + cost, kept.held() + order.load(p)) <= waste.mostInAll() / 2
                     && kept.spent() + cost <= budget - 2 * dearest) {
                 kept.add(items, p.stock);
             } else {
@@ -185,8 +166,8 @@ final class Swapping {
     /** Whether a bar may come to hold so much, from a stock. */
     private boolean isAllowed(int bar, long load, int stock) {
         long cost = kept.spent() - order.cost()[index.stock(bar)] + order.cost()[stock];
-        double now = wasted(cost, kept.held() - index.load(bar) + load);
-        return cost < budget && now - wasted(kept.spent(), kept.held()) <= Math.max(0, slack(cost));
+        double now = waste.of(cost, kept.held() - index.load(bar) + load);
+        return cost < budget && now - waste.of(kept.spent(), kept.held()) <= Math.max(0, slack(cost));
     }
 
     /** Puts the loose pieces chosen, which stand last, in the place of those of a bar. */
@@ -214,7 +195,7 @@ final class Swapping {
             long left = budget - kept.spent() - order.cost()[stock];
             // What the bar may fall short by, once what this stock is dearer by its length is taken off.
             double most =
-                    slack(kept.spent() + order.cost()[stock]) - wasted(order.cost()[stock], order.capacity()[stock]);
+                    slack(kept.spent() + order.cost()[stock]) - waste.of(order.cost()[stock], order.capacity()[stock]);
             for (int i : most >= 0 && (left == 0 || left >= cheapest) ? added : NO_ITEMS) {
                 Filling filling = new Filling(loose, order.capacity()[stock], (long) most, FORMING_TRIES);
                 boolean full = filling.with(loose.placeOf(i));

@@ -31,7 +31,7 @@ final class Tree {
         this.deadline = deadline;
         budget = incumbent.budget();
         master = Master.forBranching(order, deadline);
-        patterns.forEach(master::add);
+        patterns.forEach(master::await);
     }
 
     /** Whether a part of the tree holds anything better, as far as it was searched. */
