@@ -123,7 +123,8 @@ public record Part(
     }
 
     /**
-     * Which face of a member carries the long point, as the member stands: a column's inside or outside; for a piece
+     * Which face of a member carries the long point, as the member stands: a column's inside or outside, an end-wall
+     * upright's side that the rafter rises to; for a piece
      * cut alike at both ends, the face that leads at its upper end. Empty for square cuts.
      */
     public String longPoint() {
@@ -142,6 +143,9 @@ public record Part(
             return out.z() > 0 ? "top" : "underside";
         }
         boolean inward = out.x() > 0 == (place.side() == Side.LEFT);
+        if (kind.group() == PartKind.Group.WALL) {
+            return "uphill side";
+        }
         return inward ? "inside" : "outside";
     }
 }

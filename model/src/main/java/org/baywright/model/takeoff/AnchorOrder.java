@@ -8,7 +8,7 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 
 /** Rods, nuts and plate washers, with spares. Adhesive comes with the drilling schedule. */
-final class AnchorOrder {
+public final class AnchorOrder {
     /** One in twenty spare, and at least two. Common practice, no source. */
     private static final double SPARE = 0.05;
 
@@ -26,7 +26,7 @@ final class AnchorOrder {
         Anchor anchor = shed.definition().anchor();
         int net = shed.anchorHoles().size();
         int spare = Math.max(LEAST_SPARE, (int) Math.ceil(net * SPARE));
-        double rod = rodLength(shed, anchor);
+        double rod = rodLength(shed);
         String size = anchor.size();
         long side = Math.round(2 * BaseDesign.halfWasher(anchor));
         return List.of(
@@ -48,7 +48,9 @@ final class AnchorOrder {
                         "one to a rod"));
     }
 
-    private static double rodLength(Shed shed, Anchor anchor) {
+    /** What a rod is cut to: embedment, grout, thickest plate, washer, nut and a little thread, up to 10 mm. */
+    public static double rodLength(Shed shed) {
+        Anchor anchor = shed.definition().anchor();
         double plate = shed.parts(PartKind.BASE_PLATE).stream()
                 .mapToDouble(AnchorOrder::thickness)
                 .max()

@@ -24,7 +24,7 @@ public record Bill(List<BillLine> lines) {
         return of(building, ShedCutting.of(building.shed()));
     }
 
-    /** The bill of a building, with bars as planned; that of a bare frame is its steel and anchors alone. */
+    /** The bill of a building, with bars as planned; that of a bare frame is its steel, anchors and bolts alone. */
     public static Bill of(Building building, ShedCutting cutting) {
         Shed shed = building.shed();
         List<BillLine> lines = new ArrayList<>(of(shed, cutting).lines());
@@ -40,6 +40,8 @@ public record Bill(List<BillLine> lines) {
             lines.addAll(InsulationOrder.lines(building));
             lines.addAll(ConcreteOrder.lines(shed));
             lines.addAll(ConsumablesOrder.lines(shed));
+        } else {
+            lines.addAll(BoltOrder.lines(shed));
         }
         return new Bill(lines);
     }

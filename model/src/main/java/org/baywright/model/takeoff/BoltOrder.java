@@ -36,10 +36,10 @@ final class BoltOrder {
     private static final String ROWS = "M12 4.6/S";
     private static final String FRAMES = "M16 8.8/S";
 
-    /** Bolt, and the marks that it serves; counts of the same bolt are added. */
-    private final Map<String, Integer> count = new LinkedHashMap<>();
+    /** A bolt with its length, and what it holds together. */
+    private record Bolt(String name, double grip) {}
 
-    private final Map<String, Set<String>> marks = new HashMap<>();
+    private final List<BoltUse> uses = new ArrayList<>();
     private final Shed shed;
 
     private BoltOrder(Shed shed) {
@@ -47,6 +47,17 @@ final class BoltOrder {
     }
 
     static List<BillLine> lines(Shed shed) {
+        BoltOrder order = filled(shed);
+        List<BillLine> lines = new ArrayList<>(order.lines());
+        lines.addAll(order.washers());
+        return lines;
+    }
+
+    static List<BoltUse> uses(Shed shed) {
+        return filled(shed).uses;
+    }
+
+    private static BoltOrder filled(Shed shed) {
         BoltOrder order = new BoltOrder(shed);
         order.rows(PartKind.PURLIN, PartKind.PURLIN_CLEAT);
         order.rows(PartKind.GIRT, PartKind.GIRT_CLEAT);
@@ -54,12 +65,16 @@ final class BoltOrder {
         order.apex();
         order.braces();
         order.mullions();
-        List<BillLine> lines = new ArrayList<>(order.lines());
-        lines.addAll(order.washers());
-        return lines;
+        return order;
     }
 
     private List<BillLine> lines() {
+        Map<String, Integer> count = new LinkedHashMap<>();
+        Map<String, Set<String>> marks = new HashMap<>();
+        for (BoltUse use : uses) {
+            count.merge(use.bolt(), use.count(), Integer::sum);
+            marks.computeIfAbsent(use.bolt(), k -> new LinkedHashSet<>()).addAll(use.marks());
+        }
         List<BillLine> lines = new ArrayList<>();
         count.forEach((bolt, net) -> {
             int order = Packs.count(net, SPARE, BOX);
@@ -76,11 +91,10 @@ final class BoltOrder {
         return lines;
     }
 
-    private void add(String bolt, int n, List<Part> parts) {
+    private void add(Bolt bolt, int n, List<Part> parts) {
         if (n > 0) {
-            count.merge(bolt, n, Integer::sum);
-            Set<String> all = marks.computeIfAbsent(bolt, k -> new LinkedHashSet<>());
-            parts.forEach(p -> all.add(p.mark()));
+            List<String> marks = parts.stream().map(Part::mark).toList();
+            uses.add(new BoltUse(bolt.name, parts.get(0).kind(), marks, bolt.grip, n));
         }
     }
 
@@ -229,9 +243,9 @@ final class BoltOrder {
         return (int) Math.ceil(needed / 5 - 1e-9) * 5;
     }
 
-    private static String size(String grade, double diameter, double grip) {
+    private static Bolt size(String grade, double diameter, double grip) {
         int space = grade.indexOf(' ');
-        return grade.substring(0, space) + "x" + length(diameter, grip) + grade.substring(space);
+        return new Bolt(grade.substring(0, space) + "x" + length(diameter, grip) + grade.substring(space), grip);
     }
 
     /** Counts places that are not the same. */

@@ -18,7 +18,7 @@ final class OpeningOrder {
 
     /** What bills call an opening. */
     static String mark(OpeningPlace place) {
-        return "opening " + place.number();
+        return place.tag();
     }
 
     private static BillLine line(OpeningPlace place) {

@@ -49,7 +49,7 @@ class BillOriginTest {
         building.cladding()
                 .gutters()
                 .forEach(g -> all.add("gutter line " + g.slope().line().letter()));
-        building.shed().openings().forEach(o -> all.add("opening " + o.number()));
+        building.shed().openings().forEach(o -> all.add(o.tag()));
         return all;
     }
 

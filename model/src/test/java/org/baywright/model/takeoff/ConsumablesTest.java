@@ -256,6 +256,17 @@ class ConsumablesTest {
         assertEquals(2 * mullions, line(bolts, "bolt M16x140 8.8/S").net());
         assertEquals(2 * mullions, line(bolts, "plate washer 8x40x84, hole 18").net());
         assertEquals(8, line(TurnbuckleOrder.lines(shed), "turnbuckle M16").net(), "one to a brace");
+        assertTrue(
+                BoltUse.of(shed).stream()
+                        .anyMatch(u -> u.joint() == PartKind.BRACE_CLEAT && u.grip() == 8 + 50 && u.count() == 8),
+                "strut and cleat");
+        assertEquals(
+                bolts.stream()
+                        .filter(l -> l.item().description().startsWith("bolt"))
+                        .mapToDouble(BillLine::net)
+                        .sum(),
+                BoltUse.of(shed).stream().mapToInt(BoltUse::count).sum(),
+                "the list of bolts is what is bought");
     }
 
     /** Eight plates 240 square bedded 20 deep are 9.2 L, 11.1 with losses: two bags of 10 L. 32 anchors, 36 packs. */
@@ -281,10 +292,10 @@ class ConsumablesTest {
     }
 
     @Test
-    void bareFrameIsBilledAsSteelAlone() {
+    void bareFrameIsBilledAsSteelAnchorsAndBolts() {
         Bill bill = Bill.of(Building.of(Definitions.of(SHED)));
         assertEquals(
-                List.of(BillGroup.STOCK, BillGroup.PIECES, BillGroup.PLATES, BillGroup.ANCHORS),
+                List.of(BillGroup.STOCK, BillGroup.PIECES, BillGroup.PLATES, BillGroup.ANCHORS, BillGroup.FIXINGS),
                 bill.lines().stream().map(BillLine::group).distinct().toList());
     }
 }

@@ -8,6 +8,7 @@ import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.parts.SlabJoints;
+import org.baywright.model.takeoff.AnchorOrder;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
 
@@ -64,6 +65,8 @@ final class BaseNotes {
                         + Figure.length(anchor.holeDiameter()) + ", embedment " + Figure.length(anchor.embedment())
                         + " into the concrete, which is at least " + Figure.length(anchor.minimumConcrete())
                         + " thick. Example figures of one product: enter your product's."),
+                Paragraph.bullet("Rods " + Figure.length(AnchorOrder.rodLength(shed))
+                        + " long, each with a nut and a plate" + " washer, as ordered."),
                 Paragraph.bullet("Edge of the concrete at least " + Figure.length(anchor.minimumEdge())
                         + " from the middle of a hole (product minimum); the full edge distance is 1.5 × embedment = "
                         + Figure.length(1.5 * anchor.embedment())
@@ -87,10 +90,12 @@ final class BaseNotes {
     static String concreteLines(Shed shed) {
         Slab slab = shed.definition().ground().slab();
         if (slab.isPads()) {
-            return "Thin squares: pads of concrete, " + Figure.length(slab.padSide()) + " each way.";
+            return "Thin squares: pads of concrete, " + Figure.length(slab.padSide()) + " each way, to "
+                    + Figure.length(slab.padDepth()) + " deep; starting values, for the engineer to set.";
         }
         SlabJoints joints = Foundation.of(shed).joints(shed.setOut());
-        String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines.";
+        String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines. "
+                + sizes(slab);
         if (joints.cuts().isEmpty()) {
             return edge;
         }
@@ -98,6 +103,21 @@ final class BaseNotes {
                 + " deep, 4 to 12 hours after finishing,"
                 + listed(" from line 1", joints.across()) + listed(" from line A", joints.along())
                 + "; not through thickenings. The engineer may want others.";
+    }
+
+    private static String sizes(Slab slab) {
+        boolean beam = slab.edgeWidth() > 0 && slab.edgeDepth() > slab.thickness();
+        boolean pads = slab.padSide() > 0 && slab.padDepth() > slab.thickness();
+        return "Starting values, for the engineer to set: slab " + Figure.length(slab.thickness())
+                + (beam
+                        ? ", edge beam " + Figure.length(slab.edgeWidth()) + " wide to "
+                                + Figure.length(slab.edgeDepth())
+                        : "")
+                + (pads
+                        ? ", thickenings " + Figure.length(slab.padSide()) + " square to "
+                                + Figure.length(slab.padDepth()) + " under base plates"
+                        : "")
+                + ".";
     }
 
     private static String listed(String from, List<Double> places) {

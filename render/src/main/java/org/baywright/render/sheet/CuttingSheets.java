@@ -135,7 +135,7 @@ public final class CuttingSheets {
         List<String> notes = new ArrayList<>(Cautions.CUTTING);
         notes.add(String.format(
                 Locale.ROOT,
-                "Saw cut %s, end trim %s a bar. A blade of another width needs a plan of its own: see the options.",
+                "Saw cut %s, end trim %s a bar. A blade of another width needs a plan of its own.",
                 Figure.length(cutting.saw().kerfMm()),
                 Figure.length(cutting.saw().endTrimMm())));
         return drafts(cutting.sections().stream().map(Shown::of).toList(), notes);

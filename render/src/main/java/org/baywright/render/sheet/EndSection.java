@@ -2,8 +2,6 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.baywright.model.catalogue.BeamSection;
-import org.baywright.model.catalogue.HollowSection;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Material;
@@ -50,10 +48,8 @@ final class EndSection {
     }
 
     private static List<List<Vec2>> rings(Part member, Profile profile) {
-        if (member.material() instanceof Material.Bar bar
-                && (bar.section() instanceof HollowSection || bar.section() instanceof BeamSection)) {
-            return SectionShape.rings(bar.section(), profile);
-        }
-        return profile.bore().isEmpty() ? List.of(profile.outline()) : List.of(profile.outline(), profile.bore());
+        return member.material() instanceof Material.Bar bar
+                ? SectionShape.rings(bar.section(), profile)
+                : List.of(profile.outline());
     }
 }

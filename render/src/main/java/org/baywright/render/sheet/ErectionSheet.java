@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.BracedBays;
+import org.baywright.model.takeoff.BoltUse;
+import org.baywright.model.takeoff.Lift;
+import org.baywright.model.takeoff.Lifts;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
@@ -19,7 +23,7 @@ import org.baywright.render.dimension.Row;
 import org.baywright.render.dimension.Table;
 
 /**
- * In which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
+ * Where bolts go, and in which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
  * no source; whoever plans the lifts may choose another.
  */
 final class ErectionSheet {
@@ -28,8 +32,15 @@ final class ErectionSheet {
             Column.words("What"),
             Column.words("Marks"),
             Column.numbers("Pieces"),
-            Column.numbers("Members, kg"),
+            Column.numbers("Lift as, kg"),
             Column.words("Before going on"));
+
+    private static final List<Column> BOLTS = List.of(
+            Column.words("Bolt"),
+            Column.words("Holds"),
+            Column.words("Marks"),
+            Column.numbers("Grip, mm"),
+            Column.numbers("How many"));
 
     private static final Set<PartKind> FRAME = Set.of(PartKind.COLUMN, PartKind.RAFTER);
     private static final Set<PartKind> LEAN_TO = Set.of(PartKind.LEAN_TO_COLUMN, PartKind.LEAN_TO_RAFTER);
@@ -37,23 +48,45 @@ final class ErectionSheet {
             Set.of(PartKind.PURLIN, PartKind.STRUT, PartKind.BRACE, PartKind.FLY_BRACE);
 
     private final Shed shed;
+    private final List<Lift> wholeFrames;
     private final List<Row> rows = new ArrayList<>();
 
     private ErectionSheet(Shed shed) {
         this.shed = shed;
+        this.wholeFrames = Lifts.of(shed).stream()
+                .filter(lift -> lift.kind() == Lift.Kind.FRAME)
+                .toList();
     }
 
     static List<Draft> of(Shed shed, int first) {
         ErectionSheet sheet = new ErectionSheet(shed);
         sheet.steps();
         SheetFlow flow = new SheetFlow();
+        List<Row> bolts = bolts(shed);
+        if (!bolts.isEmpty()) {
+            flow.table(
+                    "Bolts, with nut and washers: how many go where, without spares",
+                    new Table(BOLTS, bolts, SheetFrame.room().getWidth()).filling());
+        }
         flow.table(
                 "Order of erection",
                 new Table(COLUMNS, sheet.rows, SheetFrame.room().getWidth()).filling());
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("While it stands unfinished")));
         cautions().forEach(words -> notes.add(Paragraph.bullet(words)));
         flow.columns(notes, 3);
-        return flow.drafts("S8.", first, "Order of erection");
+        return flow.drafts("S8.", first, bolts.isEmpty() ? "Order of erection" : "Bolts and order of erection");
+    }
+
+    /** Where each bolt goes, with what it grips. */
+    static List<Row> bolts(Shed shed) {
+        return BoltUse.of(shed).stream()
+                .map(use -> Row.of(
+                        use.bolt(),
+                        use.joint().label(),
+                        MarkRuns.of(use.marks()),
+                        Figure.decimal(use.grip(), 1),
+                        String.valueOf(use.count())))
+                .toList();
     }
 
     /** One row a step. */
@@ -64,12 +97,11 @@ final class ErectionSheet {
     }
 
     /** Pieces of some kinds that stand at frames or in bays. */
-    private record Lot(Set<String> marks, int pieces, double massKg) {}
+    private record Lot(Set<String> marks, int pieces) {}
 
     private Lot lot(Set<PartKind> kinds, Predicate<Place> at) {
         Set<String> marks = new LinkedHashSet<>();
         int pieces = 0;
-        double mass = 0;
         for (Part part : shed.parts()) {
             int here = kinds.contains(part.kind())
                     ? (int) part.places().stream().filter(at).count()
@@ -77,10 +109,9 @@ final class ErectionSheet {
             if (here > 0) {
                 marks.add(part.mark());
                 pieces += here;
-                mass += here * part.massKg();
             }
         }
-        return new Lot(marks, pieces, mass);
+        return new Lot(marks, pieces);
     }
 
     private void step(String what, Set<PartKind> kinds, String before) {
@@ -103,8 +134,22 @@ final class ErectionSheet {
     private void step(String what, Set<PartKind> kinds, Predicate<Place> at, String before) {
         Lot lot = lot(kinds, at);
         if (lot.pieces > 0) {
-            row(what, MarkRuns.of(lot.marks), String.valueOf(lot.pieces), Figure.decimal(lot.massKg, 0), before);
+            row(what, MarkRuns.of(lot.marks), String.valueOf(lot.pieces), kinds == FRAME ? liftedKg(at) : "", before);
         }
+    }
+
+    /** The heaviest of some frames lifted whole, with plates and cleats, welds and zinc. */
+    private String liftedKg(Predicate<Place> at) {
+        Set<Integer> frames = shed.parts(PartKind.COLUMN).stream()
+                .flatMap(part -> part.places().stream())
+                .filter(at)
+                .map(Place::frame)
+                .collect(Collectors.toSet());
+        return String.valueOf(wholeFrames.stream()
+                .filter(lift -> lift.places().stream().anyMatch(frames::contains))
+                .mapToLong(Lift::liftedKg)
+                .max()
+                .orElseThrow());
     }
 
     private void row(String what, String marks, String pieces, String mass, String before) {
@@ -118,14 +163,18 @@ final class ErectionSheet {
         mainStep("frame " + first, FRAME, f -> f == first, guyed);
         mainStep("frame " + (first + 1), FRAME, f -> f == first + 1, guyed);
         mainStep(
-                "ties of bay " + first + "-" + (first + 1),
+                "purlins and braces of bay " + first + "-" + (first + 1),
                 TIES,
                 b -> b == first || b > first && first + 1 == last,
                 "square by its diagonals in roof and walls, braces tight; it holds all that follows");
         onwards(first + 2, last);
         backwards(first);
         step("lean-to frames", LEAN_TO, "plumb, joined to the main columns, guyed until tied");
-        step("ties of lean-tos", TIES, this::isOfLeanTo, "braces of a bay as soon as both its frames stand");
+        step(
+                "purlins and braces of lean-tos",
+                TIES,
+                this::isOfLeanTo,
+                "braces of a bay as soon as both its frames stand");
         step(
                 "lifting beam",
                 Set.of(PartKind.LIFTING_BEAM),
@@ -148,7 +197,7 @@ final class ErectionSheet {
                     "",
                     "",
                     "",
-                    "edge protection and mesh up first; no packs on purlins without bridging; sheets laid as on S6");
+                    "edge protection and mesh up first; no packs on purlins without bridging; sheets laid as the roof sheeting plan shows");
             row("walls, flashings, doors", "", "", "", "no wall sheeted before the frame is braced: wind");
         }
     }
@@ -161,7 +210,11 @@ final class ErectionSheet {
         if (from <= last) {
             String tied = "each tied to the one before by the purlins of its bay before the hook is off";
             mainStep(frames(from, last), FRAME, f -> f >= from, tied);
-            mainStep("their ties", TIES, b -> b >= from - 1, "braces of a bay as soon as both its frames stand");
+            mainStep(
+                    "purlins and braces of those bays",
+                    TIES,
+                    b -> b >= from - 1,
+                    "braces of a bay as soon as both its frames stand");
         }
     }
 
@@ -169,7 +222,11 @@ final class ErectionSheet {
         if (first > 1) {
             String what = first == 2 ? "frame 1" : "frames " + (first - 1) + " to 1, one by one";
             mainStep(what, FRAME, f -> f < first, "the same, away from the braced bay");
-            mainStep("their ties", TIES, b -> b < first, "braces of a bay as soon as both its frames stand");
+            mainStep(
+                    "purlins and braces of those bays",
+                    TIES,
+                    b -> b < first,
+                    "braces of a bay as soon as both its frames stand");
         }
     }
 
@@ -185,6 +242,8 @@ final class ErectionSheet {
 
     private static List<String> cautions() {
         return List.of(
+                "Lift as: the heaviest of the frames, whole, with plates, cleats, welds and zinc. What every other lift weighs"
+                        + " is on the lifting sheet of the shop set.",
                 "The order is a draft. Whoever erects plans lifts, temporary bracing and guys, with the engineer, for the"
                         + " machine, the ground and the weather of the day.",
                 "A frame that stands by itself falls along the building. Guys or props both ways from the first frame until"

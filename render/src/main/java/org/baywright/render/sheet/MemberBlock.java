@@ -275,10 +275,13 @@ final class MemberBlock {
         return "At frames " + frames + (bays.isEmpty() ? "" : ", in bays " + bays);
     }
 
-    /** Whether it reaches along the building, or stands in a side wall; else it lies or stands at a frame. */
+    /**
+     * Whether it reaches along the building, or stands in a side wall; else it lies or stands at a frame. The depth of an
+     * upright runs along its wall.
+     */
     private static boolean isInBay(Placement at) {
         boolean upright = Math.abs(at.along().z()) > 0.99;
-        return Math.abs(at.along().y()) > 0.1 || upright && Math.abs(at.depth().y()) < 0.5;
+        return Math.abs(at.along().y()) > 0.1 || upright && Math.abs(at.depth().y()) > 0.5;
     }
 
     private static String runs(Stream<Place> places) {

@@ -8,7 +8,7 @@ import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 
-/** The true shape of a section with its radii, in (depth, width) about its middle, for details large enough to see them. */
+/** The true shape of a section, of hollow sections and beams with its radii, in (depth, width) about its middle, for details large enough to see them. */
 final class SectionShape {
     /** Straight steps that a quarter circle is drawn in. */
     private static final int STEPS = 8;
@@ -22,8 +22,10 @@ final class SectionShape {
                     rounded(standing.outline(), hollow.outerRadius(), 0),
                     rounded(standing.bore(), hollow.innerRadius(), 0));
         }
-        BeamSection beam = (BeamSection) section;
-        return List.of(rounded(standing.outline(), 0, beam.rootRadius()));
+        if (section instanceof BeamSection beam) {
+            return List.of(rounded(standing.outline(), 0, beam.rootRadius()));
+        }
+        return standing.bore().isEmpty() ? List.of(standing.outline()) : List.of(standing.outline(), standing.bore());
     }
 
     /** An anticlockwise ring of square corners, its outward corners rounded by one radius and its inward by another. */

@@ -128,14 +128,14 @@ final class WallFraming {
 
     private static String[] words(OpeningPlace opening) {
         String type = opening.opening().type().label();
-        String name = type.substring(0, 1).toUpperCase(Locale.ROOT) + type.substring(1);
+        String name = opening.tag() + " " + type.toLowerCase(Locale.ROOT);
         if (opening.isWholeBay()) {
-            return new String[] {"Bay left open"};
+            return new String[] {opening.tag() + " bay left open"};
         }
         String size = Figure.length(opening.right() - opening.left()) + " × "
                 + Figure.length(opening.head() - opening.sill()) + " clear";
         return opening.sill() > 0
-                ? new String[] {name + " " + opening.number(), size, "sill at " + Figure.level(opening.sill())}
-                : new String[] {name + " " + opening.number(), size};
+                ? new String[] {name, size, "sill at " + Figure.level(opening.sill())}
+                : new String[] {name, size};
     }
 }

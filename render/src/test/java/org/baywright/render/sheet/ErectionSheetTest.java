@@ -51,11 +51,11 @@ class ErectionSheetTest {
                 List.of(
                         "frame 3",
                         "frame 4",
-                        "ties of bay 3-4",
+                        "purlins and braces of bay 3-4",
                         "frame 5",
-                        "their ties",
+                        "purlins and braces of those bays",
                         "frames 2 to 1, one by one",
-                        "their ties"),
+                        "purlins and braces of those bays"),
                 what.subList(0, 7));
     }
 
