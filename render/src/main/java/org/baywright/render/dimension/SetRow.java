@@ -9,31 +9,32 @@ import org.baywright.render.paper.Face;
  * A row whose words are broken into lines.
  *
  * @param cells the lines of each cell
+ * @param lead room above and below the words
  */
-record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
+record SetRow(List<List<String>> cells, Row.Kind kind, Face face, double lead) {
     private static final double ROUNDING = 1e-9;
 
     SetRow {
         cells = cells.stream().map(List::copyOf).toList();
     }
 
-    static SetRow header(List<Column> columns, double[] widths) {
-        return wrapped(columns.stream().map(Column::title).toList(), widths, Row.Kind.BODY, Face.BOLD);
+    static SetRow header(List<Column> columns, double[] widths, double lead) {
+        return wrapped(columns.stream().map(Column::title).toList(), widths, Row.Kind.BODY, Face.BOLD, lead);
     }
 
-    static SetRow of(Row row, List<Column> columns, double[] widths) {
+    static SetRow of(Row row, List<Column> columns, double[] widths, double lead) {
         double[] room = row.kind() == Row.Kind.HEADING
                 ? new double[] {Arrays.stream(widths).sum()}
                 : widths;
-        return wrapped(row.cells(), room, row.kind(), Table.face(row));
+        return wrapped(row.cells(), room, row.kind(), Table.face(row), lead);
     }
 
-    private static SetRow wrapped(List<String> cells, double[] widths, Row.Kind kind, Face face) {
+    private static SetRow wrapped(List<String> cells, double[] widths, Row.Kind kind, Face face, double lead) {
         List<List<String>> lines = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             lines.add(WrappedText.lines(cells.get(i), widths[i] - 2 * Table.PAD, Table.TEXT, face));
         }
-        return new SetRow(lines, kind, face);
+        return new SetRow(lines, kind, face, lead);
     }
 
     int lines() {
@@ -41,16 +42,16 @@ record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
     }
 
     double height() {
-        return height(lines());
+        return height(lines(), lead);
     }
 
-    static double height(int lines) {
-        return Drafting.line() + (lines - 1) * Drafting.LINE_PITCH * Table.TEXT + 2 * Table.LEAD;
+    static double height(int lines, double lead) {
+        return Drafting.line() + (lines - 1) * Drafting.LINE_PITCH * Table.TEXT + 2 * lead;
     }
 
     /** The row itself, or when it is taller than a whole page, pieces that each fit. */
     List<SetRow> pieces(double room) {
-        int most = 1 + (int) Math.max(0, (room - height(1)) / (Drafting.LINE_PITCH * Table.TEXT) + ROUNDING);
+        int most = 1 + (int) Math.max(0, (room - height(1, lead)) / (Drafting.LINE_PITCH * Table.TEXT) + ROUNDING);
         if (lines() <= most) {
             return List.of(this);
         }
@@ -65,6 +66,6 @@ record SetRow(List<List<String>> cells, Row.Kind kind, Face face) {
         List<List<String>> some = cells.stream()
                 .map(c -> c.subList(Math.min(first, c.size()), Math.min(end, c.size())))
                 .toList();
-        return new SetRow(some, kind, face);
+        return new SetRow(some, kind, face, lead);
     }
 }

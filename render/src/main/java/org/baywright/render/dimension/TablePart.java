@@ -69,7 +69,7 @@ public final class TablePart {
     }
 
     private static void cell(SetRow row, int i, Vec2 top, Text.Align align, List<Mark> marks) {
-        double y = top.y() - Table.LEAD - Drafting.ascent();
+        double y = top.y() - row.lead() - Drafting.ascent();
         for (String line : row.cells().get(i)) {
             marks.add(new Text(line, new Vec2(top.x(), y), Table.TEXT, align, 0, row.face(), Layer.TABLE, ""));
             y -= Drafting.LINE_PITCH * Table.TEXT;

@@ -17,8 +17,13 @@ import org.locationtech.jts.geom.Envelope;
 final class BaseSheet {
     private static final Margins MARGINS = new Margins(46, 30, 32, 24);
 
+    /** Rows stand closer where that draws the plan larger. */
+    private static final Margins TIGHT = new Margins(30, 20, 13, 20);
+
     /** Paper for one more row of dimensions. */
     private static final double ROW = 20;
+
+    private static final double TIGHT_ROW = 10;
 
     private static final int PER_SHEET = 4;
     /** Cells before the first pattern: notes and section. */
@@ -41,7 +46,7 @@ final class BaseSheet {
         this.axes = plan.axes();
         this.stands = PlateStand.of(shed);
         this.rows = new PlateRows(plan, setOut, stands);
-        this.margins = rows.margins(MARGINS, ROW);
+        this.margins = plan.margins(BaseNotes.plan(shed), rows.margins(MARGINS, ROW), rows.margins(TIGHT, TIGHT_ROW));
         this.concrete = new SlabLine(shed, axes);
     }
 
@@ -57,7 +62,7 @@ final class BaseSheet {
     }
 
     private void plans() {
-        NotedRoom room = NotedRoom.of(BaseNotes.plan(shed), r -> plan.strips(r, margins));
+        NotedRoom room = plan.noted(BaseNotes.plan(shed), margins);
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = sheet("Base plate set-out");
             sheet.draw(room.notes());

@@ -19,13 +19,21 @@ import org.baywright.render.paper.Pen;
 import org.locationtech.jts.geom.Envelope;
 
 /** The cut list for the saw: a row a mark with its drawn piece, in figures that can be read at arm's length. */
-public final class CutListSheets {
+public final class CutListSheets implements Filling.Filled {
     private static final double HEADING = 5;
     private static final double HEADING_ROOM = 11;
     private static final double TEXT = 2.5;
     private static final double LARGE = 5;
     private static final double FIGURES = 3.5;
     private static final double ROW = 34;
+
+    /** A row whose piece has no edges to tell apart. */
+    private static final double SQUARE_ROW = 30.5;
+
+    /** From the top of a row to the saw settings below the piece. */
+    private static final double SAW = 31.5;
+
+    private static final double SQUARE_SAW = 27.5;
 
     private static final double PIECE = 46;
     private static final double PIECE_WIDTH = 152;
@@ -42,9 +50,14 @@ public final class CutListSheets {
 
     private final Envelope room = SheetFrame.room();
     private final List<List<Mark>> sheets = new ArrayList<>();
+    private final double foot;
     private double top;
 
-    private CutListSheets() {}
+    private CutListSheets(CutList list, double over) {
+        this.foot = room.getMinY() + over;
+        turn();
+        list.groups().forEach(this::group);
+    }
 
     /** The list of a shed. */
     public static SheetSet of(Project project, CutList list) {
@@ -56,14 +69,22 @@ public final class CutListSheets {
     }
 
     static List<Draft> drafts(CutList list) {
-        CutListSheets pages = new CutListSheets();
-        pages.turn();
-        list.groups().forEach(pages::group);
+        CutListSheets pages = Filling.even(SheetFrame.room().getHeight(), over -> new CutListSheets(list, over));
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < pages.sheets.size(); i++) {
             drafts.add(new Draft("K0." + (i + 1), "Cut list", "ends only", pages.sheets.get(i), List.of()));
         }
         return drafts;
+    }
+
+    @Override
+    public int sheets() {
+        return sheets.size();
+    }
+
+    @Override
+    public double lastUsed() {
+        return room.getMaxY() - top;
     }
 
     private void turn() {
@@ -77,8 +98,9 @@ public final class CutListSheets {
         String name = group.section().designation() + "   " + group.section().grade();
         boolean first = true;
         for (CutList.Entry entry : group.entries()) {
-            double height = Math.max(ROW, data(entry).height() + 3);
-            if (top - height - (first ? HEADING_ROOM : 0) < room.getMinY()) {
+            double least = entry.blank().isSquare() ? SQUARE_ROW : ROW;
+            double height = Math.max(least, data(entry).height() + 3);
+            if (top - height - (first ? HEADING_ROOM : 0) < foot) {
                 turn();
                 if (!first) {
                     heading(name + ", continued");
@@ -124,9 +146,10 @@ public final class CutListSheets {
         centred(all, middle, top - 9 - CutElevation.DEEP / 2 - LARGE / 2, LARGE, Face.BOLD);
         String a = saw("A", entry.part().cutADeg(), entry.startPoint(), entry.isCompound());
         String b = saw("B", entry.part().cutBDeg(), entry.endPoint(), entry.isCompound());
-        label(a, x, top - 31.5, FIGURES, Face.BOLD);
+        double saw = edges ? SAW : SQUARE_SAW;
+        label(a, x, top - saw, FIGURES, Face.BOLD);
         marks().add(new Text(
-                b, new Vec2(x + PIECE_WIDTH, top - 31.5), FIGURES, Text.Align.RIGHT, 0, Face.BOLD, Layer.LABEL, ""));
+                b, new Vec2(x + PIECE_WIDTH, top - saw), FIGURES, Text.Align.RIGHT, 0, Face.BOLD, Layer.LABEL, ""));
     }
 
     private static String saw(String end, double angleDeg, CutList.LongPoint point, boolean compound) {

@@ -34,6 +34,9 @@ record DetailFigures(PlacedView view, Projection projection, Envelope window) {
 
     private static final double AT_BORDER = 1;
 
+    /** A further station nearer to a plate's own than this has no figure of its own, paper mm. */
+    private static final double APART = 1.5;
+
     private double paper(double mm) {
         return mm * view.port().scale().n();
     }
@@ -101,13 +104,15 @@ record DetailFigures(PlacedView view, Projection projection, Envelope window) {
                 .mapToDouble(p -> p.minus(origin).dot(off))
                 .max()
                 .orElseThrow();
-        DoubleStream own = DoubleStream.concat(
-                ring.stream().mapToDouble(along::applyAsDouble),
-                part.holes().stream().map(Hole::at).mapToDouble(along::applyAsDouble));
+        double[] own = DoubleStream.concat(
+                        ring.stream().mapToDouble(along::applyAsDouble),
+                        part.holes().stream().map(Hole::at).mapToDouble(along::applyAsDouble))
+                .toArray();
         DoubleStream more = Stream.of(further)
-                .mapToDouble(f -> projection.flat(f).minus(origin).dot(flat));
+                .mapToDouble(f -> projection.flat(f).minus(origin).dot(flat))
+                .filter(t -> DoubleStream.of(own).allMatch(o -> Math.abs(o - t) >= paper(APART)));
         chain(
-                DoubleStream.concat(own, more)
+                DoubleStream.concat(DoubleStream.of(own), more)
                         .sorted()
                         .mapToObj(t -> origin.plus(flat.times(t)).plus(off.times(edge)))
                         .toList(),

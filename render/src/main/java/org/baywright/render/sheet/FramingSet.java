@@ -19,7 +19,7 @@ final class FramingSet {
         Shed shed = building.shed();
         List<Draft> drafts = new ArrayList<>();
         if (shed.definition().envelope().isFull()) {
-            drafts.addAll(RoofFramingPlan.of(shed));
+            drafts.addAll(RoofFramingPlan.of(shed, scope));
             drafts.addAll(RoofSheetingPlan.of(building));
             drafts.addAll(FramingElevations.of(building));
         }

@@ -10,14 +10,15 @@ import org.baywright.render.mark.Mark;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * A sheet's room parted between views and notes: notes stand in a column on the right, or in columns along the foot when
- * that leaves the views larger.
+ * A sheet's room parted between views and notes: notes stand in a column on the right, in a narrower one or in columns
+ * along the foot when that leaves the views larger.
  *
  * @param strips of the views, in what the notes leave
  * @param notes placed
  */
 record NotedRoom(Strips strips, List<Mark> notes) {
     private static final double COLUMN = 78;
+    private static final double NARROW_COLUMN = 58;
     private static final double GAP = 6;
     private static final int FOOT_COLUMNS = 3;
 
@@ -26,18 +27,22 @@ record NotedRoom(Strips strips, List<Mark> notes) {
         notes = List.copyOf(notes);
     }
 
-    /** The better of the two ways. */
+    /** The best of the ways. */
     static NotedRoom of(List<Paragraph> words, Function<Envelope, Strips> layout) {
         NotedRoom foot = foot(words, layout);
-        NotedRoom column = column(words, layout);
-        return foot.strips.betterThan(column.strips) ? foot : column;
+        NotedRoom column = column(words, COLUMN, layout);
+        NotedRoom best = foot.strips.betterThan(column.strips) ? foot : column;
+        boolean narrows = Notes.of(words, NARROW_COLUMN).height() + GAP
+                <= SheetFrame.room().getHeight();
+        NotedRoom narrow = narrows ? column(words, NARROW_COLUMN, layout) : best;
+        return narrow.strips.betterThan(best.strips) ? narrow : best;
     }
 
-    private static NotedRoom column(List<Paragraph> words, Function<Envelope, Strips> layout) {
+    private static NotedRoom column(List<Paragraph> words, double width, Function<Envelope, Strips> layout) {
         Envelope room = SheetFrame.room();
-        double x = room.getMaxX() - COLUMN;
+        double x = room.getMaxX() - width;
         Envelope left = new Envelope(room.getMinX(), x - GAP, room.getMinY(), room.getMaxY());
-        List<Mark> notes = Notes.of(words, COLUMN).draw(new Vec2(x, room.getMaxY() - GAP));
+        List<Mark> notes = Notes.of(words, width).draw(new Vec2(x, room.getMaxY() - GAP));
         return new NotedRoom(layout.apply(left), notes);
     }
 

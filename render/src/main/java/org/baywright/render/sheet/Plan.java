@@ -14,6 +14,7 @@ import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.GridLine;
 import org.baywright.render.dimension.Label;
+import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
@@ -65,6 +66,16 @@ final class Plan {
         Envelope bounds = bounds(1, setOut.frames());
         Strip whole = new Strip(1, setOut.frames(), 0, room);
         return new Strips(PlacedView.fitting(room, bounds, margins), List.of(whole));
+    }
+
+    /** Margins that leave more paper for rows, unless tighter ones draw the plan larger beside its notes. */
+    Margins margins(List<Paragraph> notes, Margins roomy, Margins tight) {
+        return noted(notes, tight).strips().betterThan(noted(notes, roomy).strips()) ? tight : roomy;
+    }
+
+    /** The room of a plan's sheets, parted between its strips and its notes. */
+    NotedRoom noted(List<Paragraph> notes, Margins margins) {
+        return NotedRoom.of(notes, room -> strips(room, margins));
     }
 
     /** The floor that a strip shows. */

@@ -30,6 +30,10 @@ import org.baywright.render.view.ViewLine;
 /** The floor plan: grid, string lines, columns, bays and widths, areas and the fall of the roof. */
 final class PlanSheet {
     private static final Margins MARGINS = new Margins(24, 30, 30, 24);
+
+    /** Rows and bubbles stand closer where that draws the plan larger. */
+    private static final Margins TIGHT = new Margins(22, 24, 22, 20);
+
     private static final double NAME = 3.5;
 
     /** More columns than this on one sheet and each mark is named once only. */
@@ -46,6 +50,7 @@ final class PlanSheet {
     private final PlanWalls walls;
     private final Plan plan;
     private final PlanAxes axes;
+    private final Margins margins;
     private final Set<String> named = new HashSet<>();
 
     private PlanSheet(Building building) {
@@ -53,6 +58,7 @@ final class PlanSheet {
         this.setOut = shed.setOut();
         this.plan = new Plan(shed);
         this.axes = plan.axes();
+        this.margins = plan.margins(notes(), MARGINS, TIGHT);
         this.walls = new PlanWalls(building, new SlabLine(shed, axes));
     }
 
@@ -61,7 +67,7 @@ final class PlanSheet {
     }
 
     private List<Draft> drafts() {
-        NotedRoom room = NotedRoom.of(notes(), r -> plan.strips(r, MARGINS));
+        NotedRoom room = plan.noted(notes(), margins);
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = new SheetBuilder(room.strips().sheets() > 1 ? "S2." + (i + 1) : "S2", "Floor plan");
@@ -75,7 +81,7 @@ final class PlanSheet {
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
         String name = strips.name("FLOOR PLAN", strip);
-        PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
+        PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), margins, strips.scale());
         plan.strings(view, strip);
         plan.steel(view, strip);
         plan.posts(view, strip);

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -45,6 +46,7 @@ final class RoofFramingPlan {
     private static final double TICK = 0.9;
 
     private final Shed shed;
+    private final SetScope scope;
     private final RoofPlan roof;
     private final PlanAxes axes;
     private final List<MemberAxis> rafters;
@@ -55,8 +57,9 @@ final class RoofFramingPlan {
     private final List<MemberAxis> cleats;
     private final List<RowLaps.Lap> laps;
 
-    private RoofFramingPlan(Shed shed) {
+    private RoofFramingPlan(Shed shed, SetScope scope) {
         this.shed = shed;
+        this.scope = scope;
         this.roof = new RoofPlan(shed);
         this.axes = roof.axes();
         this.rafters = MemberAxis.of(shed, RAFTERS);
@@ -68,8 +71,9 @@ final class RoofFramingPlan {
         this.laps = RowLaps.of(purlins, Vec3.ALONG);
     }
 
-    static List<Draft> of(Shed shed) {
-        return new RoofFramingPlan(shed).drafts();
+    /** The plan for one set: it names the schedule of rows only where that goes out with it. */
+    static List<Draft> of(Shed shed, SetScope scope) {
+        return new RoofFramingPlan(shed, scope).drafts();
     }
 
     /** Struts belong to the roof even over a wall; what else stands in a wall is drawn with the wall. */
@@ -194,9 +198,8 @@ final class RoofFramingPlan {
                 + ". Spacings are measured along the slope, to the face of the web that the cleats bear on; see"
                 + " the views along the slope."));
         notes.add(Paragraph.bullet(joints()));
-        notes.add(Paragraph.bullet(
-                "M12 4.6 bolts, snug, in 18 holes at each cleat" + (laps.isEmpty() ? "" : " and at both ends of a lap")
-                        + ". Punching positions are in the purlin and girt schedule."));
+        notes.add(Paragraph.bullet("M12 4.6 bolts, snug, in 18 holes at each cleat"
+                + (laps.isEmpty() ? "" : " and at both ends of a lap") + "." + scheduled(" Punching positions are")));
         if (!bridging.isEmpty()) {
             notes.add(Paragraph.bullet("Bridging in thin line between webs, " + section(bridging)
                     + "; fit it before sheets or sheet packs go on the purlins."));
@@ -205,8 +208,8 @@ final class RoofFramingPlan {
         notes.add(Paragraph.bullet(
                 bracing.isEmpty()
                         ? "No bracing in the plane of the roof: stability is for the engineer."
-                        : "Braces in heavy line; their true lengths, in the plane of the slope, are in the bracing"
-                                + " schedule. They work in tension only and so go in pairs."));
+                        : "Braces in heavy line; they work in tension only and so go in pairs."
+                                + scheduled(" Their true lengths, in the plane of the slope, are")));
         sections(bracing).forEach((section, marks) -> notes.add(Paragraph.bullet(marks + ": " + section + ".")));
         if (bracing.stream().anyMatch(b -> b.part().isRod())) {
             notes.add(Paragraph.bullet("Each rod brace is two rods: a turnbuckle past the crossing joins them."));
@@ -218,6 +221,13 @@ final class RoofFramingPlan {
         notes.add(Paragraph.bullet(
                 "Sections, spacings, laps, bridging and bracing are to be confirmed by a licensed engineer."));
         return notes;
+    }
+
+    /** A sentence on where something is listed; none in a set without that schedule. */
+    private String scheduled(String what) {
+        return scope == SetScope.ALL
+                ? what + " in the " + RowSchedule.title(shed).toLowerCase(Locale.ROOT) + "."
+                : "";
     }
 
     /** The marks of each section, struts and braces apart. */

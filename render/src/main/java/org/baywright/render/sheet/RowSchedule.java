@@ -47,6 +47,12 @@ final class RowSchedule {
 
     private RowSchedule() {}
 
+    /** What the sheet is called; other sheets name it so. */
+    static String title(Shed shed) {
+        boolean braced = shed.parts().stream().anyMatch(p -> BRACING.contains(p.kind()));
+        return braced ? "Purlin, girt, brace schedule" : "Purlin and girt schedule";
+    }
+
     static List<Draft> of(Shed shed) {
         SheetFlow flow = new SheetFlow();
         double width = SheetFrame.room().getWidth();
@@ -64,9 +70,7 @@ final class RowSchedule {
                 flow.table(BRACES_TITLE, new Table(BRACES, braces, width).filling());
             }
         }
-        return rows.isEmpty() && braces.isEmpty()
-                ? List.of()
-                : flow.drafts("S6.", braces.isEmpty() ? "Purlin and girt schedule" : "Purlin, girt, brace schedule");
+        return rows.isEmpty() && braces.isEmpty() ? List.of() : flow.drafts("S6.", title(shed));
     }
 
     private static List<Row> rows(Shed shed) {

@@ -58,13 +58,7 @@ final class StringLinePlan {
 
     /** As much room for rows as does not make the plan smaller. */
     private Margins margins() {
-        Margins roomy = margins(ROW);
-        Margins tight = margins(TIGHT_ROW);
-        return room(tight).strips().betterThan(room(roomy).strips()) ? tight : roomy;
-    }
-
-    private NotedRoom room(Margins margins) {
-        return NotedRoom.of(notes(), r -> plan.strips(r, margins));
+        return plan.margins(notes(), margins(ROW), margins(TIGHT_ROW));
     }
 
     /** Room on each side for the rows of columns, and beyond them of posts. */
@@ -93,7 +87,7 @@ final class StringLinePlan {
     }
 
     private List<Draft> drafts() {
-        NotedRoom room = room(margins);
+        NotedRoom room = plan.noted(notes(), margins);
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = new SheetBuilder("L2." + (i + 1), "Set-out plan");

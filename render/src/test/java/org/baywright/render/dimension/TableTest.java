@@ -37,8 +37,9 @@ class TableTest {
             all.add(Row.of("row" + i, words, Integer.toString(random.nextInt(100000))));
         }
         all.add(Row.total("total", "", "1"));
-        return new Table(
+        Table table = new Table(
                 List.of(Column.words("Mark"), Column.words("What it is"), Column.numbers("Mass each kg")), all, width);
+        return random.nextBoolean() ? table.tightly() : table;
     }
 
     /** How often the words of the long column occur. */
