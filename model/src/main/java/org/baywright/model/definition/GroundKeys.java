@@ -21,7 +21,7 @@ public final class GroundKeys {
                             .usually("300"),
                     Key.mm("edgeDepth", 0, 3000, "from the finished floor to the bottom of that beam")
                             .usually("300"),
-                    Key.mm("joints", 0, 20_000, "most between sawn joints; 0 for none")
+                    Key.mm("joints", 0, 20_000, "most between sawn joints, and from them to string lines; 0 for none")
                             .usually("6000"),
                     Key.of("bars", "reinforcement on a grid; anchor holes are not checked against it when left out")));
 

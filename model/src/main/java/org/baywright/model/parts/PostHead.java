@@ -84,7 +84,12 @@ record PostHead(WallBay bay, Post post) {
 
     /** The height that it is cut to where it is cut level. */
     double level() {
-        return (isEnd() ? lowest(member().width() / 2) : lowestSide()) - slip();
+        return (isEnd() ? lowest(widest() / 2) : lowestSide()) - slip();
+    }
+
+    /** Of the upright and, where there is one, the seat over it, which hangs lower the wider it is. */
+    private double widest() {
+        return hold() == Hold.SEAT ? Math.max(member().width(), width()) : member().width();
     }
 
     private RoofLine roof() {

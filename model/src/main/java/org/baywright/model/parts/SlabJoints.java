@@ -95,21 +95,29 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
                 .max()
                 .orElse(0);
         double clear = Math.max(slab.padSide(), widest) / 2;
-        return wished.stream()
-                .map(w -> Math.rint(w / STEP) * STEP)
-                .map(w -> nearest(w, plates, clear, slab.joints() / 4))
-                .toList();
+        List<Double> places = new ArrayList<>();
+        for (int i = 0; i < wished.size(); i++) {
+            double before = i == 0 ? Double.POSITIVE_INFINITY : places.get(i - 1);
+            double after = i + 1 < wished.size() ? wished.get(i + 1) : Double.NEGATIVE_INFINITY;
+            double low = Math.max(wished.get(i) - slab.joints() / 4, after - slab.joints());
+            double high = Math.min(wished.get(i) + slab.joints() / 4, before + slab.joints());
+            places.add(nearest(wished.get(i), plates, clear, low, high));
+        }
+        return places;
     }
 
-    private static double nearest(double wished, double[] plates, double clear, double most) {
-        for (double off = 0; off <= most; off += STEP) {
-            for (double place : new double[] {wished - off, wished + off}) {
-                if (DoubleStream.of(plates).allMatch(p -> Math.abs(p - place) >= clear)) {
+    /** The nearest place of whole steps between two limits that is clear; where there is none, as wished. */
+    private static double nearest(double wished, double[] plates, double clear, double low, double high) {
+        double start = Math.rint(wished / STEP) * STEP;
+        for (double off = 0; off <= high - low; off += STEP) {
+            for (double place : new double[] {start - off, start + off}) {
+                boolean within = place >= low && place <= high;
+                if (within && DoubleStream.of(plates).allMatch(p -> Math.abs(p - place) >= clear)) {
                     return place;
                 }
             }
         }
-        return wished;
+        return Math.max(low, Math.min(high, wished));
     }
 
     private static LineString line(double x0, double y0, double x1, double y1) {

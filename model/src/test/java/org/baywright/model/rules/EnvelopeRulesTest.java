@@ -175,6 +175,7 @@ class EnvelopeRulesTest {
     void anEndWallOfASecondLeanToIsNamedByItsBay(String where, String codes, Integer frame) {
         String text = SHED + "leanTos: [{side: right, width: 3000, drop: 300, toBay: 1},"
                 + " {side: right, width: 4000, drop: 300, fromBay: 3}]\nwallSheets: {leanToWalls: true}\n"
+                + "bracing: {bays: none}\n"
                 + "openings: [{type: door, wall: front, " + where + "}]\n";
         assertCodes(codes, text);
         if (frame != null) {
@@ -241,7 +242,7 @@ class EnvelopeRulesTest {
     @Test
     void anOffsetInALeanToThatStartsBetweenCountsFromTheFrameLine() {
         String door = SHED + "leanTos: [{side: right, width: 4000, drop: 300, fromBay: 2}]\n"
-                + "wallSheets: {leanToWalls: true}\n"
+                + "wallSheets: {leanToWalls: true}\nbracing: {bays: none}\n"
                 + "openings: [{type: door, wall: right, bay: 2, leanTo: right, offset: %d}]\n";
         assertCodes(null, door.formatted(150));
         assertCodes("opening-off-bay", door.formatted(149));

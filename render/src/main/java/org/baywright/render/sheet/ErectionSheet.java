@@ -45,7 +45,7 @@ final class ErectionSheet {
     private static final Set<PartKind> FRAME = Set.of(PartKind.COLUMN, PartKind.RAFTER);
     private static final Set<PartKind> LEAN_TO = Set.of(PartKind.LEAN_TO_COLUMN, PartKind.LEAN_TO_RAFTER);
     private static final Set<PartKind> TIES =
-            Set.of(PartKind.PURLIN, PartKind.STRUT, PartKind.BRACE, PartKind.FLY_BRACE);
+            Set.of(PartKind.PURLIN, PartKind.STRUT, PartKind.BRACE, PartKind.FLY_BRACE, PartKind.BRIDGING);
 
     private final Shed shed;
     private final List<Lift> wholeFrames;
@@ -104,7 +104,10 @@ final class ErectionSheet {
         int pieces = 0;
         for (Part part : shed.parts()) {
             int here = kinds.contains(part.kind())
-                    ? (int) part.places().stream().filter(at).count()
+                    ? (int) part.places().stream()
+                            .filter(at)
+                            .filter(place -> part.kind() != PartKind.BRIDGING || isOfRoof(place) == (kinds == TIES))
+                            .count()
                     : 0;
             if (here > 0) {
                 marks.add(part.mark());
@@ -121,6 +124,11 @@ final class ErectionSheet {
     /** A step at some frames or bays of the main building. */
     private void mainStep(String what, Set<PartKind> kinds, IntPredicate at, String before) {
         step(what, kinds, place -> at.test(place.frame()) && (kinds == FRAME || !isOfLeanTo(place)), before);
+    }
+
+    /** Bridging of a roof lies in its slope, that of a wall hangs plumb. */
+    private static boolean isOfRoof(Place bridging) {
+        return Math.abs(bridging.placement().along().z()) < 0.9;
     }
 
     /** Outside the main string lines on a side with a lean-to; elsewhere only eaves overhang. */

@@ -55,7 +55,8 @@ record SlabSection(Shed shed, int frame) {
             parts.add(box(left, left + slab().edgeWidth(), slab().edgeDepth()));
             parts.add(box(right - slab().edgeWidth(), right, slab().edgeDepth()));
         }
-        return UnaryUnionOp.union(parts);
+        return UnaryUnionOp.union(
+                parts.stream().filter(part -> part.getArea() > 0).toList());
     }
 
     private static Geometry box(double left, double right, double depth) {
