@@ -226,11 +226,16 @@ final class DetailSheets {
         }
     }
 
-    /** Heights from the hook to the top of the bracket, and where the hook is at its highest. */
+    /**
+     * Heights from the hook to the top of the bracket, and where the hook is at its highest; seen along the frame of a
+     * beam across the building the hook hangs further in, where the section shows it.
+     */
     private void lifting(PlacedView view, DetailFigures figures, Detail detail) {
         LiftingBeam beam = building.shed().definition().envelope().liftingBeam().orElseThrow();
         double hook = beam.underside() - beam.hookDrop();
-        TreeSet<Double> heights = new TreeSet<>(List.of(hook));
+        boolean fromFront = Math.abs(detail.view().towards().y()) > 0.99;
+        boolean hangsHere = beam.along() || !fromFront;
+        TreeSet<Double> heights = new TreeSet<>(hangsHere ? List.of(hook, beam.underside()) : List.of());
         Envelope plate = new Envelope();
         List<String> plates = building.shed().parts(PartKind.LIFTING_PLATE).stream()
                 .map(Part::mark)
@@ -244,9 +249,15 @@ final class DetailSheets {
             }
         }
         figures.chain(heights.stream().map(z -> new Vec2(plate.getMaxX(), z)).toList(), new Vec2(1, 0));
+        if (!hangsHere) {
+            return;
+        }
         Vec2 middle = detail.view().flat(detail.at());
-        boolean beamCrosses = !beam.along() && Math.abs(detail.view().towards().y()) > 0.99;
-        double x = beamCrosses ? plate.getMaxX() : middle.x();
+        double x = fromFront
+                ? detail.view()
+                        .flat(new Vec3(beam.offset(), detail.at().y(), 0))
+                        .x()
+                : middle.x();
         Vec2 low = new Vec2(x, hook);
         view.line(new Vec2(x, beam.underside()), low, Pen.DIMENSION, Layer.STEEL);
         view.annotate().note(low, "Hook at its highest +" + Figure.length(hook));
