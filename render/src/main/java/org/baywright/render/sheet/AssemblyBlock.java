@@ -173,7 +173,7 @@ final class AssemblyBlock {
             boolean onBracket = plate.isOnABracket();
             String where =
                     onBracket ? AttachedWords.onBracket(assembly, plate) : AttachedWords.of(assembly.member(), plate);
-            Attached figured = onBracket ? assembly.bracketUnder(plate) : plate;
+            Attached figured = onBracket && plate.isHung() ? assembly.bracketUnder(plate) : plate;
             alike.computeIfAbsent(List.of(plate.plate().mark(), where), k -> new ArrayList<>())
                     .add(figured.nearStation());
         }
