@@ -35,7 +35,7 @@ final class BaseNotes {
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
                         + " the building, its depth along it; plates on the right-hand side are turned half round."
                         + posts(shed)),
-                Paragraph.bullet(concreteLines(shed)),
+                Paragraph.bullet(concreteAndSizes(shed)),
                 Paragraph.bullet(
                         "Anchors within 3 mm in a group, within 6 mm from group to group; the engineer's figures rule."));
     }
@@ -86,6 +86,12 @@ final class BaseNotes {
                         + " round, end walls a quarter. Weld as the engineer sets."));
     }
 
+    /** What the thin lines of the concrete are, where the saw goes, and what is reckoned with until the engineer sets it. */
+    private static String concreteAndSizes(Shed shed) {
+        Slab slab = shed.definition().ground().slab();
+        return concreteLines(shed) + (slab.isPads() ? "" : " " + sizes(slab));
+    }
+
     /** What the thin lines of the concrete are, and where the saw goes. */
     static String concreteLines(Shed shed) {
         Slab slab = shed.definition().ground().slab();
@@ -94,8 +100,7 @@ final class BaseNotes {
                     + Figure.length(slab.padDepth()) + " deep; starting values, for the engineer to set.";
         }
         SlabJoints joints = Foundation.of(shed).joints(shed.setOut());
-        String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines. "
-                + sizes(slab);
+        String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines.";
         if (joints.cuts().isEmpty()) {
             return edge;
         }

@@ -1,6 +1,7 @@
 package org.baywright.render.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
@@ -42,25 +43,26 @@ record Callout(int detail, String sheet) {
 
     /** Draws the bubble with a line to a place of the paper: the way wished for, or else the nearest that is free. */
     void point(PlacedView view, Vec2 at, Vec2 wished) {
-        Vec2 off = room(view, at, wished);
-        Vec2 centre = at.plus(off);
-        Vec2 way = off.unit();
-        view.draw(marks(centre));
-        view.draw(List.of(
-                Stroke.line(at.plus(way.times(1.5)), centre.minus(way.times(RADIUS)), Pen.DIMENSION, Layer.LABEL)));
+        room(view, at, wished).ifPresent(off -> {
+            Vec2 centre = at.plus(off);
+            Vec2 way = off.unit();
+            view.draw(marks(centre));
+            view.draw(List.of(
+                    Stroke.line(at.plus(way.times(1.5)), centre.minus(way.times(RADIUS)), Pen.DIMENSION, Layer.LABEL)));
+        });
     }
 
-    /** From a place of a view to room for its bubble: the way wished for, or else the nearest that is free. */
-    private static Vec2 room(PlacedView view, Vec2 at, Vec2 wished) {
+    /** From a place of a view to room for its bubble; none on a sheet that is full, which then goes without. */
+    private static Optional<Vec2> room(PlacedView view, Vec2 at, Vec2 wished) {
         for (double off = NEAR; off < FURTHEST; off += FURTHER) {
             for (int i = 0; i < WAYS; i++) {
                 Vec2 way = turned(wished.unit(), (i % 2 == 0 ? i : -i - 1) / 2);
                 if (view.isFree(box(at.plus(way.times(off))))) {
-                    return way.times(off);
+                    return Optional.of(way.times(off));
                 }
             }
         }
-        throw new IllegalStateException("no room left on the sheet for a detail's bubble");
+        return Optional.empty();
     }
 
     private static Vec2 turned(Vec2 way, int steps) {

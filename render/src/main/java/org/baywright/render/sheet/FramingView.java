@@ -42,7 +42,7 @@ final class FramingView {
         Envelope bounds = FramingElevations.bounds(wall);
         PlacedView view = sheet.view(name, cell, bounds, margins);
         WallFraming.draw(view, shed, wall, bounds);
-        callouts(view);
+        callouts(view, bounds);
         TreeMap<Double, GridLine> lines = new TreeMap<>();
         for (WallFace face : wall.faces()) {
             for (ColumnLine line : setOut.columnLines()) {
@@ -96,7 +96,7 @@ final class FramingView {
                 new Envelope(Math.min(a, b) - beyond, Math.max(a, b) + beyond, bounds.getMinY(), bounds.getMaxY());
         PlacedView view = sheet.view(name, strip.cell(), window, margins);
         WallFraming.draw(view, shed, wall, window);
-        callouts(view);
+        callouts(view, window);
         List<GridLine> grid = shown.stream()
                 .map(f -> new GridLine(String.valueOf(f), wall.along(setOut.frameLine(f))))
                 .toList();
@@ -138,14 +138,15 @@ final class FramingView {
     }
 
     /** Where details of what stands in the wall are drawn close up. */
-    private void callouts(PlacedView view) {
+    private void callouts(PlacedView view, Envelope window) {
         for (Detail detail : details) {
-            boolean here = wall.members().stream()
-                    .filter(m -> detail.isOfHead(m.part().kind()))
-                    .anyMatch(m -> m.middle().distance(detail.at()) < REACH);
+            Vec2 place = wall.flat(detail.at());
+            boolean here = window.contains(place.x(), place.y())
+                    && wall.members().stream()
+                            .filter(m -> detail.isOfHead(m.part().kind()))
+                            .anyMatch(m -> m.middle().distance(detail.at()) < REACH);
             if (here) {
-                Vec2 at = view.port().toPaper(wall.flat(detail.at()));
-                detail.callout().point(view, at, new Vec2(0.3, 1));
+                detail.callout().point(view, view.port().toPaper(place), new Vec2(0.3, 1));
             }
         }
     }

@@ -34,11 +34,11 @@ class CuttingTableTest {
         assertTrue(list().stream().allMatch(row -> row.split(",", -1).length == columns));
     }
 
-    /** Behind the trim of 10, a saw cut of 3 apart. */
+    /** The bar from the yard first; behind the trim of 10, a saw cut of 3 apart. */
     @Test
     void piecesOfAListHaveTheirPlace() throws IOException {
         assertTrue(
-                list().stream().anyMatch(row -> row.startsWith("X,1,1,6000.0,stock,1,A,1000.0,10.0,1010.0,")),
+                list().stream().anyMatch(row -> row.startsWith("X,1,1,2500.0,yard,1,A,1000.0,10.0,1010.0,")),
                 list().toString());
         assertTrue(list().stream().anyMatch(row -> row.contains(",2,A,1000.0,1013.0,2013.0,")), list().toString());
     }

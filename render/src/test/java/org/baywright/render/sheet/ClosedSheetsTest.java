@@ -75,7 +75,8 @@ class ClosedSheetsTest {
         Set<String> words =
                 drafts.stream().flatMap(Sheds::texts).map(Text::content).collect(Collectors.toSet());
         for (Flashing flashing : building.cladding().flashings()) {
-            String girth = "Girth " + Figure.length(flashing.girth()) + ", " + flashing.folds() + " folds.";
+            String girth = "Girth " + Figure.length(flashing.girth()) + ", " + flashing.folds()
+                    + (flashing.folds() == 1 ? " fold." : " folds.");
             assertTrue(words.contains(girth), girth);
             String pieces = new FlashingLengths(flashing).toBuy() + " @ " + Figure.length(flashing.stockLength());
             assertTrue(words.stream().anyMatch(w -> w.startsWith(pieces)), pieces);
