@@ -3,21 +3,48 @@ package org.baywright.model.parts;
 import java.util.List;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
 
-/** Makes plates: a drilled rectangle swept through its thickness. */
+/** Makes plates: a drilled rectangle, or one with a sloped edge, swept through its thickness. */
 final class PlateMaker {
     private PlateMaker() {}
 
     /** A plate whose thickness runs along its placement, its faces spanning depth and width. */
     static Piece plate(PartKind kind, double depth, double width, double thickness, List<Hole> holes, Place place) {
-        Solid solid = Solid.square(drilled(depth, width, holes), 0, thickness);
-        Material material = new Material.Plate(thickness, Math.min(depth, width));
+        return plate(kind, Profile.rectangle(depth, width), thickness, holes, place);
+    }
+
+    /**
+     * A plate whose edge at the depth's positive end is cut to a slope: one long side is longer by the rise, the depth is
+     * that of the longer. Its place is that of the middle of the rectangle it is cut from, which is a little off its
+     * centre of gravity.
+     *
+     * @param rise from the corner at the width's negative side to that at its positive side, not less than zero
+     */
+    static Piece sloped(
+            PartKind kind, double depth, double width, double rise, double thickness, List<Hole> holes, Place place) {
+        double half = width / 2;
+        List<Vec2> corners = List.of(
+                new Vec2(-depth / 2, -half),
+                new Vec2(depth / 2 - rise, -half),
+                new Vec2(depth / 2, half),
+                new Vec2(-depth / 2, half));
+        Profile whole = Profile.rectangle(depth, width);
+        double area = whole.area() - rise * half;
+        double share = area / whole.area();
+        Profile cut = new Profile(
+                corners, List.of(), List.of(corners), area, whole.inertiaDepth() * share, whole.inertiaWidth() * share);
+        return plate(kind, cut, thickness, holes, place);
+    }
+
+    private static Piece plate(PartKind kind, Profile whole, double thickness, List<Hole> holes, Place place) {
+        Solid solid = Solid.square(drilled(whole, holes), 0, thickness);
+        Material material = new Material.Plate(thickness, Math.min(whole.depth(), whole.width()));
         return new Piece(kind, material, solid, holes, place);
     }
 
-    /** A rectangle with its holes taken out of area and second moments; the holes balance about the middle. */
-    private static Profile drilled(double depth, double width, List<Hole> holes) {
-        Profile whole = Profile.rectangle(depth, width);
+    /** A face with its holes taken out of area and second moments; the holes balance about the middle. */
+    private static Profile drilled(Profile whole, List<Hole> holes) {
         double area = whole.area();
         double inertiaDepth = whole.inertiaDepth();
         double inertiaWidth = whole.inertiaWidth();

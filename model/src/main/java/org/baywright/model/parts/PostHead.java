@@ -166,15 +166,26 @@ record PostHead(WallBay bay, Post post) {
         return Math.min(bay.roofAt(post.u(), 0), bay.roofAt(post.u(), member().depth()));
     }
 
-    /** On the inside of the upright. */
+    /** On the inside of the upright; where it stands under the rafter its upper edge is cut to the slope. */
     private Piece cleat() {
-        double onSide = hold() == Hold.BESIDE ? ON_SIDE : 0;
+        boolean beside = hold() == Hold.BESIDE;
+        double onSide = beside ? ON_SIDE : 0;
         SlottedCleat cleat = new SlottedCleat(member(), slip(), onSide);
-        double middle = lowest(cleat.width() / 2) + onSide - cleat.height() / 2;
+        double half = cleat.width() / 2;
+        double over = bay.underSteel(post.u() + half) - bay.underSteel(post.u() - half);
+        double rise = beside || isRidge() || Math.abs(over) < LEVEL ? 0 : over;
+        double height = cleat.height() + Math.abs(rise);
+        double middle = lowest(half) + onSide - cleat.height() + height / 2;
         Vec3 origin = bay.face().toWorld(post.u(), middle, -member().depth());
-        Placement at = Placement.of(origin, bay.out().negated(), Vec3.UP);
-        return PlateMaker.plate(
-                PartKind.MULLION_CLEAT, cleat.height(), cleat.width(), THICKNESS, cleat.holes(), bay.place(at));
+        // A plate of the other hand is the same plate turned about.
+        Placement near = Placement.of(origin, bay.out().negated(), Vec3.UP);
+        boolean turned = near.width().dot(bay.u()) * rise < 0;
+        Placement at = turned ? Placement.of(near.toWorld(THICKNESS, 0, 0), bay.out(), Vec3.UP) : near;
+        List<Hole> holes = cleat.holes().stream()
+                .map(hole -> hole.shifted(-Math.abs(rise) / 2, 0))
+                .toList();
+        return PlateMaker.sloped(
+                PartKind.MULLION_CLEAT, height, cleat.width(), Math.abs(rise), THICKNESS, holes, bay.place(at));
     }
 
     /** Along the underside of the rafter, or level under the ridge, from under the steel to the cleat's inner face. */

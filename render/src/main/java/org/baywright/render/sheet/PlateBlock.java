@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.geometry.Profile;
@@ -172,6 +173,7 @@ final class PlateBlock {
         words.add(Paragraph.of(OrderTables.plate(plate.material().designation(), plate.stockLength()) + ", grade "
                 + plate.material().grade() + ". " + plate.quantity() + " off, " + MemberBlock.kg(plate.massKg())
                 + " kg each."));
+        slope().ifPresent(cut -> words.add(Paragraph.of(cut)));
         words.add(Paragraph.of(holes()));
         words.add(Paragraph.of(use()));
         if (PlateOutline.of(plate, holding).stream().anyMatch(o -> o.isButted(plate))) {
@@ -179,6 +181,21 @@ final class PlateBlock {
                     "Where its edge leaves no ledge beside the member: butt weld, or as the engineer shows."));
         }
         return words;
+    }
+
+    /** The long sides of a plate with an edge cut to a slope. */
+    private Optional<String> slope() {
+        double left = side(p -> p.y() < 0);
+        double right = side(p -> p.y() > 0);
+        return Math.abs(left - right) < 0.05
+                ? Optional.empty()
+                : Optional.of("One edge cut to a slope: sides " + Figure.length(Math.max(left, right)) + " and "
+                        + Figure.length(Math.min(left, right)) + ", as drawn.");
+    }
+
+    private double side(Predicate<Vec2> of) {
+        var along = face().outline().stream().filter(of).mapToDouble(Vec2::x).summaryStatistics();
+        return along.getMax() - along.getMin();
     }
 
     private String holes() {
