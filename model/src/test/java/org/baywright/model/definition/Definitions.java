@@ -49,6 +49,30 @@ public final class Definitions {
                 .orElseThrow(() -> new AssertionFailedError(told(reading.problems()) + "\n--- in ---\n" + yaml));
     }
 
+    /** A definition with another envelope, all else the same. */
+    public static Definition with(Definition d, Envelope envelope) {
+        return with(d, envelope, d.ground());
+    }
+
+    /** A definition on other ground, all else the same. */
+    public static Definition with(Definition d, Ground ground) {
+        return with(d, d.envelope(), ground);
+    }
+
+    private static Definition with(Definition d, Envelope envelope, Ground ground) {
+        return new Definition(
+                d.project(),
+                d.shape(),
+                d.leanTos(),
+                d.steel(),
+                d.heavier(),
+                d.plates(),
+                d.anchor(),
+                envelope,
+                ground,
+                d.sawing());
+    }
+
     private static String told(List<Problem> problems) {
         return problems.stream()
                 .map(p -> p.where() + ": " + p.message() + "; " + p.remedy())

@@ -42,17 +42,7 @@ final class RoofSheds {
                 e.roofWater(),
                 e.openings(),
                 e.liftingBeam());
-        return new Definition(
-                d.project(),
-                d.shape(),
-                d.leanTos(),
-                d.steel(),
-                d.heavier(),
-                d.plates(),
-                d.anchor(),
-                full,
-                d.ground(),
-                d.sawing());
+        return Definitions.with(d, full);
     }
 
     /** Purlins of a section, all else as usual. */

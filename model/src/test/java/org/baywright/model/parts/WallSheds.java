@@ -54,17 +54,7 @@ final class WallSheds {
                 e.roofWater(),
                 openings,
                 e.liftingBeam());
-        return new Definition(
-                d.project(),
-                d.shape(),
-                d.leanTos(),
-                d.steel(),
-                d.heavier(),
-                d.plates(),
-                d.anchor(),
-                full,
-                d.ground(),
-                d.sawing());
+        return Definitions.with(d, full);
     }
 
     static Opening opening(Type type, Wall wall, int bay, double width, double height, double sill) {

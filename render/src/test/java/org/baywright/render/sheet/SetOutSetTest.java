@@ -95,17 +95,7 @@ class SetOutSetTest {
                 slab.edgeDepth(),
                 slab.joints(),
                 Optional.of(bars));
-        return new Definition(
-                d.project(),
-                d.shape(),
-                d.leanTos(),
-                d.steel(),
-                d.heavier(),
-                d.plates(),
-                d.anchor(),
-                d.envelope(),
-                new Ground(barred, d.ground().site()),
-                d.sawing());
+        return Definitions.with(d, new Ground(barred, d.ground().site()));
     }
 
     /** Every middle and every hole line of a column's plate is among the running dimensions of the plan. */

@@ -38,17 +38,7 @@ final class Sheds {
                 e.roofWater(),
                 List.of(openings),
                 e.liftingBeam());
-        return Building.of(new Definition(
-                d.project(),
-                d.shape(),
-                d.leanTos(),
-                d.steel(),
-                d.heavier(),
-                d.plates(),
-                d.anchor(),
-                opened,
-                d.ground(),
-                d.sawing()));
+        return Building.of(Definitions.with(d, opened));
     }
 
     static Opening[] openings() {

@@ -37,17 +37,7 @@ class SiteSheetTest {
 
     static Shed shed(Site site) {
         Definition d = Definitions.of(SHED);
-        return Shed.of(new Definition(
-                d.project(),
-                d.shape(),
-                d.leanTos(),
-                d.steel(),
-                d.heavier(),
-                d.plates(),
-                d.anchor(),
-                d.envelope(),
-                new Ground(d.ground().slab(), Optional.of(site)),
-                d.sawing()));
+        return Shed.of(Definitions.with(d, new Ground(d.ground().slab(), Optional.of(site))));
     }
 
     static Stream<Site> sites() {
