@@ -46,6 +46,11 @@ public record Label(
         return new Label(lines, target, pointer, List.of(spots), height, face, part);
     }
 
+    /** The same label in bold. */
+    public Label bold() {
+        return new Label(lines, target, pointer, preferred, height, Face.BOLD, part);
+    }
+
     double width() {
         return lines.stream()
                 .mapToDouble(l -> Lettering.width(l, height, face))

@@ -24,7 +24,6 @@ import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Stroke;
-import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
@@ -175,16 +174,10 @@ final class RoofFramingPlan {
                     .anyMatch(b -> b.middle().y() > from && b.middle().y() < to);
             Vec2 middle = axes.at(roof.setOut().span() * BESIDE_CROSS, (from + to) / 2);
             if (braced && bays.contains(middle.x(), middle.y())) {
-                Label words = Label.of(view.port().toPaper(middle), Label.Pointer.BESIDE, "Braced bay");
                 view.annotate()
-                        .place(new Label(
-                                words.lines(),
-                                words.target(),
-                                words.pointer(),
-                                List.of(Spot.ABOVE, Spot.BELOW, Spot.RIGHT),
-                                2.5,
-                                Face.BOLD,
-                                ""));
+                        .place(Label.of(view.port().toPaper(middle), Label.Pointer.BESIDE, "Braced bay")
+                                .preferring(Spot.ABOVE, Spot.BELOW, Spot.RIGHT)
+                                .bold());
             }
         }
     }

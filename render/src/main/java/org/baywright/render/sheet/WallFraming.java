@@ -17,7 +17,6 @@ import org.baywright.render.dimension.Spot;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Stroke;
-import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
@@ -114,16 +113,10 @@ final class WallFraming {
             List<Vec2> paper = ring.stream().map(view.port()::toPaper).toList();
             view.draw(List.of(new Stroke(paper, true, Pen.DIMENSION, Layer.LABEL, "")));
         }
-        Label words = Label.of(view.port().toPaper(middle), Label.Pointer.BESIDE, words(opening));
         view.annotate()
-                .place(new Label(
-                        words.lines(),
-                        words.target(),
-                        words.pointer(),
-                        List.of(Spot.ABOVE, Spot.BELOW, Spot.RIGHT),
-                        2.5,
-                        Face.BOLD,
-                        ""));
+                .place(Label.of(view.port().toPaper(middle), Label.Pointer.BESIDE, words(opening))
+                        .preferring(Spot.ABOVE, Spot.BELOW, Spot.RIGHT)
+                        .bold());
     }
 
     private static String[] words(OpeningPlace opening) {
