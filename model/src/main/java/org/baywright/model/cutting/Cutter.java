@@ -17,7 +17,8 @@ import org.baywright.model.problem.Problem;
  *
  * <ol>
  *   <li>a first plan by {@link BestFit} and a first bound by {@link QuickBounds};
- *   <li>for one stock length, a better plan by {@link LocalSearch}, which goes on beside all that follows;
+ *   <li>a better plan by {@link LocalSearch}, which goes on beside all that follows; with several stock lengths it begins
+ *       after the first dive;
  *   <li>the linear program over all patterns by {@link Relaxation}, which gives the bound that is nearly always met;
  *   <li>plans rounded from it by {@link Dive};
  *   <li>where they leave a gap, {@link Enumeration} of the patterns that could close it and a {@link Tree} search.

@@ -2,6 +2,7 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import java.util.Optional;
+import org.baywright.model.definition.Anchor;
 import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.BarGrid;
@@ -54,9 +55,8 @@ public record BarCheck(BarGrid grid, List<PlateStand> stands) {
     }
 
     /** Whether a plate's holes, once it is moved, still stand the product's least distance inside the slab's edge. */
-    public static boolean keepsEdge(Shed shed, PlateStand stand, BarShift plate) {
-        SlabEdge edge = Foundation.of(shed).edge();
-        double least = shed.definition().anchor().minimumEdge() - Tolerance.COINCIDENT;
+    public static boolean keepsEdge(SlabEdge edge, Anchor anchor, PlateStand stand, BarShift plate) {
+        double least = anchor.minimumEdge() - Tolerance.COINCIDENT;
         return stand.holes().stream()
                 .allMatch(h -> edge.distance(new Vec2(h.x() + plate.across(), h.y() + plate.along())) >= least);
     }

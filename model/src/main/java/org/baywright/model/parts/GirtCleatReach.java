@@ -157,10 +157,11 @@ final class GirtCleatReach {
 
     /** Grown until its face lies on a carrier; gaps are never more than what is left, so it does not grow too far. */
     private Optional<CleatBox> reach(Growth growth, double most, Set<PartKind> carriers) {
+        Standing whole = growth.by(most).piece().standing();
         double by = 0;
         while (by <= most) {
             Standing grown = growth.by(by).piece().standing();
-            double gap = gap(grown, growth.by(most).piece().standing(), carriers);
+            double gap = gap(grown, whole, carriers);
             if (gap < ROUNDING / 10) {
                 return isPressed(growth.by(by + PRESS).piece().standing(), carriers)
                         ? Optional.of(growth.by(by - beyondWhole(growth.by(0), growth.by(by))))

@@ -19,6 +19,7 @@ final class JambHeads {
     private final List<RowBays> slopes;
     private final Neighbours all;
     private final List<Piece> made = new ArrayList<>();
+    private Neighbours others = new Neighbours(Stream.empty());
     private final Map<Place, List<Double>> punched = new IdentityHashMap<>();
 
     JambHeads(List<Piece> pieces, List<RowBays> slopes) {
@@ -38,7 +39,6 @@ final class JambHeads {
     }
 
     private boolean isClear(JambHead.Hold hold) {
-        Neighbours others = new Neighbours(made.stream());
         return hold.pieces().stream()
                 .allMatch(p -> all.isClear(p.standing(), p.place()) && others.isClear(p.standing(), p.place()));
     }
@@ -72,6 +72,7 @@ final class JambHeads {
 
     private void add(JambHead.Hold hold) {
         made.addAll(hold.pieces());
+        others = new Neighbours(made.stream());
         bolted(hold)
                 .forEach(purlin -> punched.computeIfAbsent(purlin.place(), k -> new ArrayList<>())
                         .add(station(purlin, hold.bolts())));

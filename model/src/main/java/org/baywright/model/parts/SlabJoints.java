@@ -29,6 +29,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param cuts where the saw runs
  */
 public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts) {
+    /** No joints: of pads, or of a slab that is to have none. */
+    public static final SlabJoints NONE = new SlabJoints(List.of(), List.of(), List.of());
+
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** Joints lie at whole steps from the datum. */
@@ -47,7 +50,7 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
     /** The joints of a slab. */
     static SlabJoints of(Slab slab, SetOut setOut, List<PlateStand> stands, Geometry thin) {
         if (slab.isPads() || slab.joints() == 0) {
-            return new SlabJoints(List.of(), List.of(), List.of());
+            return NONE;
         }
         List<Double> across =
                 placed(inBays(slab, setOut), slab, stands, s -> s.middle().y());

@@ -46,14 +46,22 @@ public final class Lifts {
     /** The lifts of a shed, whole frames first. */
     public static List<Lift> of(Shed shed) {
         Lifts lifts = new Lifts(shed);
-        List<Lift> all = new ArrayList<>();
-        all.addAll(lifts.frames(Lift.Kind.FRAME, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER)));
+        List<Lift> all = new ArrayList<>(lifts.wholeFrames());
         if (shed.definition().shape().roofShape() == RoofShape.GABLE) {
             all.addAll(lifts.frames(Lift.Kind.RAFTER_PAIR, EnumSet.of(PartKind.RAFTER)));
         }
         all.addAll(lifts.pieces());
         all.addAll(lifts.packs());
         return all;
+    }
+
+    /** The frames of a shed by themselves, lifted whole. */
+    public static List<Lift> frames(Shed shed) {
+        return new Lifts(shed).wholeFrames();
+    }
+
+    private List<Lift> wholeFrames() {
+        return frames(Lift.Kind.FRAME, EnumSet.of(PartKind.COLUMN, PartKind.RAFTER));
     }
 
     /** What is made up of some kinds of member at each frame. */

@@ -3,16 +3,19 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.baywright.model.definition.Anchor;
 import org.baywright.model.definition.SlabBars;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.BarCheck;
+import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.BarGrid;
 import org.baywright.model.setout.BarGrid.Meeting;
 import org.baywright.model.setout.OneWayShift;
+import org.baywright.model.setout.SlabEdge;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
@@ -50,7 +53,10 @@ final class BarSheets {
     private BarSheets(Shed shed, BarCheck check) {
         this.shed = shed;
         this.check = check;
-        this.struck = StruckPlates.of(check, (stand, move) -> BarCheck.keepsEdge(shed, stand, move));
+        SlabEdge edge =
+                Foundation.of(shed.definition(), shed.setOut(), check.stands()).edge();
+        Anchor anchor = shed.definition().anchor();
+        this.struck = StruckPlates.of(check, (stand, move) -> BarCheck.keepsEdge(edge, anchor, stand, move));
         this.plan = new Plan(shed);
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.definition.Slab;
-import org.baywright.model.parts.Foundation;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.parts.SlabJoints;
@@ -20,7 +19,7 @@ final class BaseNotes {
     private BaseNotes() {}
 
     /** Beside the set-out plan. */
-    static List<Paragraph> plan(Shed shed) {
+    static List<Paragraph> plan(Shed shed, SlabJoints joints) {
         return List.of(
                 Paragraph.heading("Setting out"),
                 Paragraph.bullet("Datum: where line A meets line 1, at the outside faces of the columns. Measure every"
@@ -35,7 +34,7 @@ final class BaseNotes {
                 Paragraph.bullet("The column's outside face stands on its string line. The plate's width lies across"
                         + " the building, its depth along it; plates on the right-hand side are turned half round."
                         + posts(shed)),
-                Paragraph.bullet(concreteAndSizes(shed)),
+                Paragraph.bullet(concreteAndSizes(shed, joints)),
                 Paragraph.bullet(
                         "Anchors within 3 mm in a group, within 6 mm from group to group; the engineer's figures rule."));
     }
@@ -87,19 +86,18 @@ final class BaseNotes {
     }
 
     /** What the thin lines of the concrete are, where the saw goes, and what is reckoned with until the engineer sets it. */
-    private static String concreteAndSizes(Shed shed) {
+    private static String concreteAndSizes(Shed shed, SlabJoints joints) {
         Slab slab = shed.definition().ground().slab();
-        return concreteLines(shed) + (slab.isPads() ? "" : " " + sizes(slab));
+        return concreteLines(shed, joints) + (slab.isPads() ? "" : " " + sizes(slab));
     }
 
     /** What the thin lines of the concrete are, and where the saw goes. */
-    static String concreteLines(Shed shed) {
+    static String concreteLines(Shed shed, SlabJoints joints) {
         Slab slab = shed.definition().ground().slab();
         if (slab.isPads()) {
             return "Thin squares: pads of concrete, " + Figure.length(slab.padSide()) + " each way, to "
                     + Figure.length(slab.padDepth()) + " deep; starting values, for the engineer to set.";
         }
-        SlabJoints joints = Foundation.of(shed).joints(shed.setOut());
         String edge = "Thin line outside: the slab's edge, " + Figure.length(slab.beyond()) + " past the string lines.";
         if (joints.cuts().isEmpty()) {
             return edge;

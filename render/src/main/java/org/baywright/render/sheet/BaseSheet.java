@@ -11,6 +11,7 @@ import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.render.dimension.Notes;
+import org.baywright.render.dimension.Paragraph;
 import org.locationtech.jts.geom.Envelope;
 
 /** Where base plates and anchors go: the set-out plan from one datum, and a hole pattern for every plate. */
@@ -35,6 +36,7 @@ final class BaseSheet {
     private final PlanAxes axes;
     private final List<PlateStand> stands;
     private final PlateRows rows;
+    private final List<Paragraph> notes;
     private final Margins margins;
     private final SlabLine concrete;
     private final List<Draft> drafts = new ArrayList<>();
@@ -46,8 +48,9 @@ final class BaseSheet {
         this.axes = plan.axes();
         this.stands = PlateStand.of(shed);
         this.rows = new PlateRows(plan, setOut, stands);
-        this.margins = plan.margins(BaseNotes.plan(shed), rows.margins(MARGINS, ROW), rows.margins(TIGHT, TIGHT_ROW));
-        this.concrete = new SlabLine(shed, axes);
+        this.concrete = SlabLine.of(shed, axes);
+        this.notes = BaseNotes.plan(shed, concrete.joints());
+        this.margins = plan.margins(notes, rows.margins(MARGINS, ROW), rows.margins(TIGHT, TIGHT_ROW));
     }
 
     static List<Draft> of(Shed shed) {
@@ -62,7 +65,7 @@ final class BaseSheet {
     }
 
     private void plans() {
-        NotedRoom room = plan.noted(BaseNotes.plan(shed), margins);
+        NotedRoom room = plan.noted(notes, margins);
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = sheet("Base plate set-out");
             sheet.draw(room.notes());

@@ -53,9 +53,7 @@ final class ErectionSheet {
 
     private ErectionSheet(Shed shed) {
         this.shed = shed;
-        this.wholeFrames = Lifts.of(shed).stream()
-                .filter(lift -> lift.kind() == Lift.Kind.FRAME)
-                .toList();
+        this.wholeFrames = Lifts.frames(shed);
     }
 
     static List<Draft> of(Shed shed, int first) {

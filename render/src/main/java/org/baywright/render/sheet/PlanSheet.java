@@ -59,7 +59,7 @@ final class PlanSheet {
         this.plan = new Plan(shed);
         this.axes = plan.axes();
         this.margins = plan.margins(notes(), MARGINS, TIGHT);
-        this.walls = new PlanWalls(building, new SlabLine(shed, axes));
+        this.walls = new PlanWalls(building, SlabLine.edgeOf(shed, axes));
     }
 
     static List<Draft> of(Building building) {

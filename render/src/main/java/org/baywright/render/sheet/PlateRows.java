@@ -57,8 +57,9 @@ final class PlateRows {
     /** The holes of every plate. */
     void holes(PlacedView view, Strip strip) {
         in(strip).forEach(stand -> {
-            for (int i = 0; i < stand.holes().size(); i++) {
-                Vec2 at = stand.holes().get(i);
+            List<Vec2> holes = stand.holes();
+            for (int i = 0; i < holes.size(); i++) {
+                Vec2 at = holes.get(i);
                 double radius = stand.plate().holes().get(i).diameter() / 2;
                 view.draw(List.of(Arc.circle(
                         view.port().toPaper(axes.at(at.x(), at.y())),

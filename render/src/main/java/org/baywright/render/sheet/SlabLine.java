@@ -12,13 +12,27 @@ import org.baywright.render.paper.Pen;
 final class SlabLine {
     private final PlanAxes axes;
     private final List<List<Vec2>> rings;
-    private final List<SlabJoints.Cut> joints;
+    private final SlabJoints joints;
 
-    SlabLine(Shed shed, PlanAxes axes) {
-        Foundation foundation = Foundation.of(shed);
+    private SlabLine(PlanAxes axes, Foundation foundation, SlabJoints joints) {
         this.axes = axes;
         this.rings = foundation.edge().rings();
-        this.joints = foundation.joints(shed.setOut()).cuts();
+        this.joints = joints;
+    }
+
+    /** The edge of a shed's concrete alone. */
+    static SlabLine edgeOf(Shed shed, PlanAxes axes) {
+        return new SlabLine(axes, Foundation.of(shed), SlabJoints.NONE);
+    }
+
+    /** The edge of a shed's concrete with its joints. */
+    static SlabLine of(Shed shed, PlanAxes axes) {
+        Foundation foundation = Foundation.of(shed);
+        return new SlabLine(axes, foundation, foundation.joints(shed.setOut()));
+    }
+
+    SlabJoints joints() {
+        return joints;
     }
 
     /** As much of the edge as lies between two distances along the building. */
@@ -37,7 +51,7 @@ final class SlabLine {
                 ? 1e9
                 : shed.setOut().frameLine(strip.lastFrame());
         edge(view, low, high);
-        joints.forEach(cut -> line(view, cut.from(), cut.to(), low, high, Pen.HIDDEN));
+        joints.cuts().forEach(cut -> line(view, cut.from(), cut.to(), low, high, Pen.HIDDEN));
     }
 
     private void line(PlacedView view, Vec2 a, Vec2 b, double low, double high, Pen pen) {

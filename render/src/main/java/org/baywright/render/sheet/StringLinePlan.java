@@ -52,7 +52,7 @@ final class StringLinePlan {
         this.plan = new Plan(shed);
         this.axes = plan.axes();
         this.rows = new PlateRows(plan, setOut, stands);
-        this.concrete = new SlabLine(shed, axes);
+        this.concrete = SlabLine.of(shed, axes);
         this.margins = margins();
     }
 
@@ -107,8 +107,8 @@ final class StringLinePlan {
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
                                 + " of floors and bays; each has a twin as long the other way, and bays alike in"
                                 + " length are alike."),
-                Paragraph.bullet(BaseNotes.concreteLines(shed) + " Each plate's own drawing follows; every hole is in"
-                        + " setout.csv."));
+                Paragraph.bullet(BaseNotes.concreteLines(shed, concrete.joints())
+                        + " Each plate's own drawing follows; every hole is in" + " setout.csv."));
     }
 
     private void strip(SheetBuilder sheet, Strip strip, Strips strips) {
