@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -77,11 +76,10 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
     }
 
     private static List<Double> overWidth(Slab slab, SetOut setOut) {
-        var xs = setOut.columnLines().stream().mapToDouble(ColumnLine::x).summaryStatistics();
-        double width = xs.getMax() - xs.getMin();
+        double width = setOut.right() - setOut.left();
         int panels = panels(width, slab.joints());
         return IntStream.range(1, panels)
-                .mapToObj(i -> xs.getMin() + i * width / panels)
+                .mapToObj(i -> setOut.left() + i * width / panels)
                 .toList();
     }
 

@@ -117,6 +117,16 @@ public record SetOut(double span, List<Double> frameLines, List<ColumnLine> colu
         return middle(frame, narrower);
     }
 
+    /** The leftmost string line along the building. */
+    public double left() {
+        return columnLines.get(0).x();
+    }
+
+    /** The rightmost string line along the building. */
+    public double right() {
+        return columnLines.get(columnLines.size() - 1).x();
+    }
+
     /** The main column line of a side. */
     public ColumnLine main(Side side) {
         return columnLines.stream()

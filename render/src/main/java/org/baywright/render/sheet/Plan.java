@@ -96,12 +96,12 @@ final class Plan {
 
     /** The string line furthest left. */
     double left() {
-        return setOut.columnLines().stream().mapToDouble(ColumnLine::x).min().orElseThrow();
+        return setOut.left();
     }
 
     /** The string line furthest right. */
     double right() {
-        return setOut.columnLines().stream().mapToDouble(ColumnLine::x).max().orElseThrow();
+        return setOut.right();
     }
 
     /** The frames of a strip. */

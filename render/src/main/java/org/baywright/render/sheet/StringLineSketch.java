@@ -89,8 +89,7 @@ final class StringLineSketch {
     }
 
     private double wide() {
-        var xs = setOut.columnLines().stream().mapToDouble(ColumnLine::x).summaryStatistics();
-        return xs.getMax() - xs.getMin();
+        return setOut.right() - setOut.left();
     }
 
     /** Where a distance along the building is drawn. */
@@ -117,8 +116,7 @@ final class StringLineSketch {
     }
 
     private List<Vec2> zigzag(PlacedView view, double y, double step) {
-        double from =
-                setOut.columnLines().stream().mapToDouble(ColumnLine::x).min().orElseThrow() - 3 * step;
+        double from = setOut.left() - 3 * step;
         double to = from + wide() + 6 * step;
         double middle = (from + to) / 2;
         return Stream.of(
