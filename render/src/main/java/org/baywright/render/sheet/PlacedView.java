@@ -139,6 +139,11 @@ final class PlacedView {
         draw(List.of(Stroke.line(port.toPaper(from), port.toPaper(to), pen, layer)));
     }
 
+    /** Paper that no label may take. */
+    void keepClear(Envelope paper) {
+        field.obstacle(paper);
+    }
+
     /** Whether nothing is written on some paper, and it may be written on. */
     boolean isFree(Envelope paper) {
         return field.free(TurnedBox.of(paper));
