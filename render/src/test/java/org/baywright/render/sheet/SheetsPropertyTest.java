@@ -31,6 +31,7 @@ import org.baywright.model.takeoff.Bill;
 import org.baywright.render.dimension.Dimension;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.TurnedBox;
+import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Bounds;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Text;
@@ -46,6 +47,9 @@ class SheetsPropertyTest {
 
     /** Height of a capital that can be read on a printed A3. @source ISO 3098 nominal sizes, trade minimum 2.5 */
     private static final double LEAST_TEXT = 2.5;
+
+    /** Radius over that of the largest hole in a drawing of an end or a section. Millimetres of paper. */
+    private static final double SMALLEST_BUBBLE = 3;
 
     @Provide
     Arbitrary<Definition> sheds() {
@@ -70,7 +74,10 @@ class SheetsPropertyTest {
     void noTwoTextsOverlapAndNoneLeavesTheFrame(@ForAll("sheds") Definition definition) {
         Shed shed = Shed.of(definition);
         Bill bill = Bill.of(shed);
-        DrawingSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
+        List<Sheet> drawings =
+                DrawingSet.of(new Building(shed, Cladding.of(shed)), bill).sheets();
+        drawings.forEach(SheetsPropertyTest::assertReadable);
+        drawings.forEach(SheetsPropertyTest::assertBubblesClear);
         OrderSet.of(new Building(shed, Cladding.of(shed)), bill).sheets().forEach(SheetsPropertyTest::assertReadable);
     }
 
@@ -113,6 +120,28 @@ class SheetsPropertyTest {
                 }
             }
         }
+    }
+
+    /** Bubbles of grid lines and of details hold their own words and cut no others. */
+    static void assertBubblesClear(Sheet sheet) {
+        List<Geometry> bubbles = sheet.marks().stream()
+                .filter(m -> m instanceof Arc arc && arc.sweepDeg() == 360 && arc.radius() >= SMALLEST_BUBBLE)
+                .map(m -> disc((Arc) m))
+                .toList();
+        for (Text text : texts(sheet.marks())) {
+            Geometry box = polygon(Bounds.corners(text));
+            for (Geometry bubble : bubbles) {
+                double in = bubble.intersection(box).getArea();
+                assertTrue(
+                        in < 0.02 || in > 0.9 * box.getArea(),
+                        () -> sheet.number() + ": '" + text.content() + "' is cut by a bubble");
+            }
+        }
+    }
+
+    private static Geometry disc(Arc circle) {
+        Coordinate centre = new Coordinate(circle.centre().x(), circle.centre().y());
+        return GEOMETRY.createPoint(centre).buffer(circle.radius(), 32);
     }
 
     private static Geometry polygon(List<Vec2> corners) {
