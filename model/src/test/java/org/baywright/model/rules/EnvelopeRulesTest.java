@@ -28,12 +28,13 @@ class EnvelopeRulesTest {
             roofPitch: 10
             envelope: full
             """;
-    /** What is told of the anchors of nearly every shed, and of the pipes of nearly every open lean-to. */
+    /** What is told of the anchors of nearly every shed, and of the pipes and braces of nearly every open lean-to. */
     private static final Set<String> USUAL = Set.of(
             "anchor-near-edge",
             "anchors-share-concrete",
             "plates-share-concrete",
             "downpipe-short",
+            "brace-in-open-bay",
             "plates-meet-nothing");
 
     private static final String DOOR = "openings: [{type: door, wall: front}]\n";
@@ -280,6 +281,21 @@ class EnvelopeRulesTest {
         Problem told = found(doors.formatted("[1]")).get(0);
         assertTrue(told.message().contains("left wall bay 2 is braced in place of bay 1"), told.message());
         assertEquals("bracing.bays", told.where().path());
+    }
+
+    @Test
+    void bracesInOpenBaysAreTold() {
+        String braced = SHED + LEAN_TO + "bracing: {bays: [2]}\n";
+        Problem told = all(braced).stream()
+                .filter(p -> p.code().equals("brace-in-open-bay"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(
+                told.message().endsWith("bay 2 of the left wall; bay 2 of the left wall of the lean-to"),
+                told.message());
+        assertEquals("bracing.bays", told.where().path());
+        String closed = braced + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n";
+        assertTrue(all(closed).stream().noneMatch(p -> p.code().equals("brace-in-open-bay")));
     }
 
     @ParameterizedTest
