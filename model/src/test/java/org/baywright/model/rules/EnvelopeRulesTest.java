@@ -188,12 +188,13 @@ class EnvelopeRulesTest {
         }
     }
 
-    /** An angle of 50 takes a rafter of 68: its own height, a cleat of 8 and room of 10. */
+    /** An angle of 50 takes a rafter of 58, its own height and a cleat of 8; with less than 68 it is close to purlins. */
     @Test
     void anAngleBraceWantsARafterDeeperThanItself() {
         String angle = SHED + DOOR + "bracing: {section: EA 50x50x5}\nrafter: RHS %s\n";
         assertCodes("(brace-meets-purlins)", angle.formatted("65x35x3"));
         assertCodes(null, angle.formatted("75x50x3"));
+        assertCodes("brace-through-purlins", angle.formatted("50x50x3").replace("RHS", "SHS"));
         assertCodes(null, SHED + DOOR + "rafter: RHS 65x35x3\n");
     }
 
