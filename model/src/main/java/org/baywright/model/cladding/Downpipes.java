@@ -28,6 +28,14 @@ record Downpipes(
     /** Room beside an opening for half a pipe and its straps. Common practice, no source. */
     private static final double BESIDE = 150;
 
+    /**
+     * Pipes closer than this look like one to few: two are put so close only where nothing else carries the water, as on
+     * both sides of a column between doors, and then no closer than the second. Common practice, no source.
+     */
+    private static final double APART = 1000;
+
+    private static final double LEAST_APART = 200;
+
     /** Places along a wall are looked at so far apart, and so many to what a pipe can drain. */
     private static final double STEP = 250;
 
@@ -39,22 +47,36 @@ record Downpipes(
      * places carry it, those that help most.
      */
     List<Double> places() {
-        List<Double> atColumns = search(freeColumns()).within();
+        List<Double> atColumns = search(APART, freeColumns()).within();
+        // No places do with fewer than even ones: the long search is left out where its outcome cannot matter.
+        if (!atColumns.isEmpty() && atColumns.size() <= least() + 1) {
+            return atColumns;
+        }
         List<Double> even = even();
-        List<Double> fewest = isFree(even) ? even : search(allPlaces()).within();
+        List<Double> fewest = isFree(even) ? even : fewest(allPlaces());
         if (!atColumns.isEmpty() && (fewest.isEmpty() || atColumns.size() <= fewest.size() + 1)) {
             return atColumns;
         }
-        return fewest.isEmpty() ? search(allPlaces()).nearest() : fewest;
+        return fewest.isEmpty() ? search(APART, allPlaces()).nearest() : fewest;
     }
 
-    private PipeSearch search(List<Double> candidates) {
-        return new PipeSearch(from, to, most, mostOneWay, candidates);
+    private List<Double> fewest(List<Double> candidates) {
+        List<Double> apart = search(APART, candidates).within();
+        return apart.isEmpty() ? search(LEAST_APART, candidates).within() : apart;
+    }
+
+    private PipeSearch search(double apart, List<Double> candidates) {
+        return new PipeSearch(from, to, most, mostOneWay, apart, candidates);
+    }
+
+    /** How many pipes carry the water when nothing is in their way. */
+    private int least() {
+        double each = Math.min(most, 2 * mostOneWay);
+        return (int) Math.max(1, Math.ceil((to - from) / each - 1e-9));
     }
 
     private List<Double> even() {
-        double each = Math.min(most, 2 * mostOneWay);
-        int n = (int) Math.max(1, Math.ceil((to - from) / each - 1e-9));
+        int n = least();
         return IntStream.range(0, n)
                 .mapToObj(i -> from + (i + 0.5) / n * (to - from))
                 .toList();

@@ -18,12 +18,10 @@ import java.util.List;
  * @param to where it ends
  * @param most gutter that one pipe can drain
  * @param mostOneWay gutter that can drain to a pipe from one side
+ * @param apart two pipes are not put closer than this
  * @param places where a pipe can hang, in order
  */
-record PipeSearch(double from, double to, double most, double mostOneWay, List<Double> places) {
-    /** Two pipes are not put closer than this. Common practice, no source. */
-    private static final double LEAST_APART = 200;
-
+record PipeSearch(double from, double to, double most, double mostOneWay, double apart, List<Double> places) {
     /** What an uneven load and a far end cost beside a pipe's one: together less than one, however many pipes. */
     private static final double UNEVEN = 1e-5;
 
@@ -106,7 +104,7 @@ record PipeSearch(double from, double to, double most, double mostOneWay, List<D
         private void forward(int at) {
             steps[at] = new Step[furthest(at) - at];
             for (int k = 1; k < steps[at].length; k++) {
-                boolean apart = place(at + k) - place(at) >= LEAST_APART;
+                boolean apart = place(at + k) - place(at) >= search.apart;
                 steps[at][k] = apart ? arrive(at, place(at + k)) : new Step(Double.POSITIVE_INFINITY, -1);
             }
         }

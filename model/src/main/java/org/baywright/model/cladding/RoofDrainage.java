@@ -141,7 +141,7 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     private List<double[]> openings(RoofRows roof) {
         return shed.openings().stream()
                 .filter(o -> !o.isWholeBay() && o.face().isBelow(roof.slope()))
-                .filter(o -> !overLeanTo(roof, o.bay().bay()))
+                .filter(o -> o.head() > foot(roof, o))
                 .map(RoofDrainage::inTheWay)
                 .toList();
     }
@@ -151,6 +151,19 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return place.opening().type() == Opening.Type.SLIDING_DOOR
                 ? along(place.face(), leaf.trackFrom(), leaf.trackTo())
                 : along(place.face(), place.left(), place.right());
+    }
+
+    /** How far down a pipe in an opening's bay would come: to the roof of a lean-to there, or to the floor. */
+    private double foot(RoofRows main, OpeningPlace opening) {
+        double purlin = shed.definition().envelope().purlins().member().depth();
+        return roofs.stream()
+                .map(RoofRows::slope)
+                .filter(lean -> !main.slope().line().leanTo()
+                        && below(lean, main.slope(), opening.bay().bay()))
+                .mapToDouble(lean -> lean.roof().heightAt(main.slope().line().x())
+                        + lean.roof().plumb(purlin))
+                .findFirst()
+                .orElse(0);
     }
 
     /** Whether a pipe in a bay ends on a lean-to's roof, above all that opens in the wall. */

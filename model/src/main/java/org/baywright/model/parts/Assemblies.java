@@ -67,6 +67,7 @@ public final class Assemblies {
 
     static {
         CARRIED_BY.put(PartKind.BRACE_LUG, EnumSet.of(PartKind.BRACE));
+        CARRIED_BY.put(PartKind.FLY_BRACE_LUG, RAFTERS);
         CARRIED_BY.put(PartKind.JAMB_CLEAT, EnumSet.of(PartKind.JAMB));
     }
 
@@ -118,16 +119,27 @@ public final class Assemblies {
                                         plate.part(),
                                         within(
                                                 h.place().placement(),
-                                                plate.place().placement()))),
+                                                plate.place().placement()),
+                                        seat(plate).map(Standing::part))),
                         () -> loose.merge(plate.part().mark(), 1, Integer::sum));
     }
 
     private Optional<Standing> host(Standing plate) {
+        Optional<Standing> direct = carrier(plate);
+        return direct.isPresent() ? direct : seat(plate).flatMap(this::host);
+    }
+
+    /** The member that a plate touches. */
+    private Optional<Standing> carrier(Standing plate) {
         Set<PartKind> carriers = CARRIED_BY.getOrDefault(plate.part().kind(), Set.of());
-        Optional<Standing> direct = touched(plate, members, part -> carriers.contains(part.kind()));
-        return direct.isPresent()
-                ? direct
-                : touched(plate, seats, part -> isSeatOf(plate.part(), part)).flatMap(this::host);
+        return touched(plate, members, part -> carriers.contains(part.kind()));
+    }
+
+    /** What a plate that touches no member lies on. */
+    private Optional<Standing> seat(Standing plate) {
+        return carrier(plate).isPresent()
+                ? Optional.empty()
+                : touched(plate, seats, part -> isSeatOf(plate.part(), part));
     }
 
     /**

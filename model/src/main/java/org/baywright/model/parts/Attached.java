@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
@@ -12,8 +13,9 @@ import org.baywright.model.geometry.Vec3;
  *
  * @param plate the plate
  * @param at how it lies on the member
+ * @param seat the plate that it is welded to and that is itself on the member; empty when it is on the member
  */
-public record Attached(Part plate, Placement at) {
+public record Attached(Part plate, Placement at, Optional<Part> seat) {
     /** Plates that a member stands or ends on. */
     private static final Set<PartKind> ON_AN_END = EnumSet.of(
             PartKind.BASE_PLATE, PartKind.CAP_PLATE, PartKind.KNEE_PLATE, PartKind.APEX_PLATE, PartKind.LEAN_TO_PLATE);

@@ -41,9 +41,14 @@ record CleatPlate(RowStand stand) {
         return holes(across, (rowDepth() - height()) / 2);
     }
 
+    /** The same of a plate from the row's outer face: a top hat's reaches its feet, which stand out beside its crown. */
+    double heightFromOutside() {
+        return stand.isHat() ? rowDepth() : height();
+    }
+
     /** The same in a plate that reaches in from the row's outer face, as between columns with flanges. */
     List<Hole> holesFromOutside(List<Double> across) {
-        return holes(across, (height() - rowDepth()) / 2);
+        return holes(across, (heightFromOutside() - rowDepth()) / 2);
     }
 
     private List<Hole> holes(List<Double> across, double middle) {

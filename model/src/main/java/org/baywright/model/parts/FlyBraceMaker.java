@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.definition.Bracing;
 import org.baywright.model.definition.Member;
@@ -13,6 +14,7 @@ import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.OpeningPlace;
@@ -26,21 +28,30 @@ import org.baywright.model.setout.WallPosts;
 
 /**
  * The fly braces of one slope: from a purlin down to the inner flange of the rafter, at 45° where the bay is long
- * enough. They are at the first row inside the knee and the last below the top, and at every so many rows between.
+ * enough. They are at the first row inside the knee and the last below the top, and at every so many rows between. The
+ * foot is bolted to a lug on the rafter: on the inner flange of a beam, up to its web, or on the side of another section.
  *
  * <pre>
  *     purlin ===================
  *          |rafter|     /
  *          |      |   /
- *          |______| /
+ *          |______|[/] lug
  * </pre>
  *
  * @source each side of knee and apex, then every second or third purlin: common practice
  * @param bays the slope along the building
  */
 record FlyBraceMaker(RowBays bays) {
-    /** From the flange's edge to the brace's end, for the lug that it is bolted to. Common practice, no source. */
+    /** From the flange's edge to the brace's end, and from the rafter's underside up to it. Common practice, no source. */
     private static final double LUG = 35;
+
+    private static final double FOOT = 30;
+
+    /** Thickness of a lug, its hole for M12, and from that to its edges and the brace's end. Common practice, no source. */
+    private static final double LUG_THICKNESS = 8;
+
+    private static final double HOLE = 14;
+    private static final double EDGE = 25;
 
     /** The most of a bay that a fly brace reaches along it. Common practice, no source. */
     private static final double REACH = 0.3;
@@ -62,7 +73,10 @@ record FlyBraceMaker(RowBays bays) {
         }
         return IntStream.rangeClosed(bays.first(), bays.last())
                 .boxed()
-                .flatMap(frame -> braced(frame).mapToObj(row -> brace(row, frame)));
+                .flatMap(frame -> braced(frame).boxed().flatMap(row -> {
+                    Piece brace = brace(row, frame);
+                    return Stream.of(brace, lug(brace, row, frame));
+                }));
     }
 
     /** Rows with a fly brace at a frame, counted from the eave: those that a roof brace leaves free. */
@@ -106,14 +120,12 @@ record FlyBraceMaker(RowBays bays) {
         BracePanels panels = new BracePanels(bays, bay);
         double depth = panels.plateDepth();
         Member rafter = panels.rafter(frame);
-        double drop = rows().sheetPlane() / 2 + rafter.depth();
+        double drop = rows().sheetPlane() / 2 + rafter.depth() - FOOT;
         double lean = out(drop, frame) / drop;
         double low = rafter.width() / 2 + LUG;
+        double over = rafter.depth() - FOOT - 2 * depth;
         return panels.isFree(
-                at,
-                Math.max(0, low + (rafter.depth() - 2 * depth) * lean) - BODY,
-                low + rafter.depth() * lean + BODY,
-                BODY);
+                at, over < 2 * BODY ? 0 : low + over * lean - BODY, low + rafter.depth() * lean + BODY, BODY);
     }
 
     /** Uprights of an end wall stand inside it under the rafter, where a fly brace would come down. */
@@ -158,9 +170,7 @@ record FlyBraceMaker(RowBays bays) {
         RowStand stand = rows().standOf(row);
         Section angle = bracing().flyBraceSection();
         int into = direction(frame);
-        double drop = stand.member().depth() / 2 + rafter.depth();
-        double bay =
-                Math.abs(bays.setOut().frameLine(frame + into) - bays.setOut().frameLine(frame));
+        double drop = stand.member().depth() / 2 + rafter.depth() - FOOT;
         double low = rafter.width() / 2 + LUG;
         double out = out(drop, frame);
         double y = bays.middle(frame) + into * low;
@@ -170,7 +180,7 @@ record FlyBraceMaker(RowBays bays) {
                 .min()
                 .orElseThrow();
         double up = rows().at().get(row) + (stand.isCleatAbove() ? heel : -heel);
-        Vec3 foot = rows().place(up, y, -rafter.depth());
+        Vec3 foot = rows().place(up, y, FOOT - rafter.depth());
         Vec3 head = rows().place(up, y + into * out, stand.member().depth() / 2);
         Vec3 along = head.minus(foot).unit();
         Vec3 width = stand.isCleatAbove() ? rows().up() : rows().up().negated();
@@ -181,5 +191,40 @@ record FlyBraceMaker(RowBays bays) {
                 Solid.square(angle.profile(), 0, head.distance(foot)),
                 List.of(),
                 new Place(at, frame, rows().slope().side()));
+    }
+
+    /** A plate against the brace's flat leg, from the rafter's web or side past the brace's bolt. */
+    private Piece lug(Piece brace, int row, int frame) {
+        Member rafter = rows().slope().line().rafter(bays.definition(), frame);
+        int into = direction(frame);
+        double side = rafter.width() / 2;
+        double bottom = -rafter.depth();
+        if (rafter.section() instanceof BeamSection beam && !rafter.turned()) {
+            side = beam.webThickness() / 2;
+            bottom += beam.flangeThickness();
+        }
+        Vec3 along = brace.place().placement().along();
+        double out = rafter.width() / 2 + LUG + EDGE * Math.abs(along.y());
+        double rise =
+                FOOT - rafter.depth() + EDGE * along.dot(rows().slope().roof().outward());
+        double width = PlateRoom.upTo5(out + EDGE - side);
+        double height = PlateRoom.upTo5(rise + EDGE - bottom);
+        // Lugs of either side are one plate: its width always points away from the rafter.
+        Vec3 thick = rows().slope().roof().outward().cross(Vec3.ALONG.times(into));
+        boolean upward = thick.dot(rows().up()) > 0;
+        double from = upward ? 0 : LUG_THICKNESS;
+        double at = rows().at().get(row) + from - (rows().standOf(row).isCleatAbove() ? LUG_THICKNESS : 0);
+        Placement stands = Placement.of(
+                rows().place(at, bays.middle(frame) + into * (side + width / 2), bottom + height / 2),
+                thick,
+                rows().slope().roof().outward());
+        Hole hole = new Hole(new Vec2(rise - bottom - height / 2, out - side - width / 2), HOLE);
+        return PlateMaker.plate(
+                PartKind.FLY_BRACE_LUG,
+                height,
+                width,
+                LUG_THICKNESS,
+                List.of(hole),
+                new Place(stands, frame, rows().slope().side()));
     }
 }

@@ -202,11 +202,11 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** A plate on the support, over the row's back, square to the wall; on the side of a flush girt's it spans the gap. */
     private Piece cleat(GirtSpan.End end, int into, double height) {
         CleatPlate plate = new CleatPlate(stand);
-        double depth = plate.height();
+        double depth = flush() ? plate.heightFromOutside() : plate.height();
         double bolt = end.over().map(GirtSpan.Lap::line).orElse(end.at() + into * end.toBolt());
         boolean spans = flush() || end.gap() > GirtSupports.HALF_GAP && isClearOfMain(height);
         double reach = spans ? TO_BOLTS + end.gap() : CLEAT_WIDTH / 2;
-        double width = reach + (flush() ? TO_BOLTS + GirtSupports.HALF_GAP : CLEAT_WIDTH / 2);
+        double width = PlateRoom.upTo1(reach + (flush() ? TO_BOLTS + GirtSupports.HALF_GAP : CLEAT_WIDTH / 2));
         double middle = bolt + into * (width / 2 - reach);
         double from = flush() ? -depth : 0;
         Placement at = Placement.of(bay.face().toWorld(middle, height, from + depth / 2), Vec3.UP, bay.out());

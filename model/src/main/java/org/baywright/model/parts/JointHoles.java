@@ -24,6 +24,7 @@ public final class JointHoles {
             PartKind.GIRT_CLEAT, EnumSet.of(PartKind.GIRT),
             PartKind.BRACE_CLEAT, EnumSet.of(PartKind.BRACE, PartKind.STRUT),
             PartKind.MULLION_CLEAT, EnumSet.of(PartKind.MULLION, PartKind.JAMB),
+            PartKind.FLY_BRACE_LUG, EnumSet.of(PartKind.FLY_BRACE),
             PartKind.JAMB_CLEAT, EnumSet.of(PartKind.PURLIN)));
 
     /** A bolt reaches through the web of a neighbour that laps between cleat and member, mm. */

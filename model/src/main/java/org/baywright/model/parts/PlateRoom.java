@@ -10,6 +10,11 @@ public final class PlateRoom {
 
     private PlateRoom() {}
 
+    /** To the next whole millimetre, as plates are cut; what exceeds one by no more than a rounding is that. */
+    static double upTo1(double mm) {
+        return Math.ceil(mm - 1e-6);
+    }
+
     /** A plate dimension rounded up to 5 mm, as plate is cut. */
     static double upTo5(double mm) {
         return Math.ceil(mm / 5 - 1e-9) * 5;

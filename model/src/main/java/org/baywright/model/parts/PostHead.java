@@ -174,15 +174,15 @@ record PostHead(WallBay bay, Post post) {
         double half = cleat.width() / 2;
         double over = bay.underSteel(post.u() + half) - bay.underSteel(post.u() - half);
         double rise = beside || isRidge() || Math.abs(over) < LEVEL ? 0 : over;
-        double height = cleat.height() + Math.abs(rise);
-        double middle = lowest(half) + onSide - cleat.height() + height / 2;
+        double height = PlateRoom.upTo1(cleat.height() + Math.abs(rise));
+        double middle = lowest(half) + onSide + Math.abs(rise) - height / 2;
         Vec3 origin = bay.face().toWorld(post.u(), middle, -member().depth());
         // A plate of the other hand is the same plate turned about.
         Placement near = Placement.of(origin, bay.out().negated(), Vec3.UP);
         boolean turned = near.width().dot(bay.u()) * rise < 0;
         Placement at = turned ? Placement.of(near.toWorld(THICKNESS, 0, 0), bay.out(), Vec3.UP) : near;
         List<Hole> holes = cleat.holes().stream()
-                .map(hole -> hole.shifted(-Math.abs(rise) / 2, 0))
+                .map(hole -> hole.shifted((height - cleat.height()) / 2 - Math.abs(rise), 0))
                 .toList();
         return PlateMaker.sloped(
                 PartKind.MULLION_CLEAT, height, cleat.width(), Math.abs(rise), THICKNESS, holes, bay.place(at));
@@ -193,8 +193,12 @@ record PostHead(WallBay bay, Post post) {
         Across over = over();
         double inside = member().depth() + THICKNESS;
         boolean beyond = inside > over.to;
-        double from = beyond ? Math.max(over.from, over.to - UNDER) : inside - THICKNESS;
-        double to = beyond ? inside : Math.min(over.to, over.from + UNDER);
+        double length = PlateRoom.upTo1(
+                beyond
+                        ? inside - Math.max(over.from, over.to - UNDER)
+                        : Math.min(over.to, over.from + UNDER) - inside + THICKNESS);
+        double from = beyond ? inside - length : inside - THICKNESS;
+        double to = from + length;
         Vec3 up = isRidge() ? Vec3.UP : roof().outward();
         // Its underside reaches as far down the slope as the cleat does.
         double slope = Math.hypot(up.x(), up.y());
@@ -202,6 +206,6 @@ record PostHead(WallBay bay, Post post) {
         double underside = isRidge() ? lowest(width / 2) + THICKNESS : bay.underSteel(post.u());
         Vec3 on = bay.face().toWorld(post.u(), underside, -(from + to) / 2);
         Placement at = Placement.of(on.minus(up.times(THICKNESS)), up, bay.out());
-        return PlateMaker.plate(PartKind.MULLION_CLEAT, to - from, width, THICKNESS, List.of(), bay.place(at));
+        return PlateMaker.plate(PartKind.MULLION_CLEAT, length, width, THICKNESS, List.of(), bay.place(at));
     }
 }

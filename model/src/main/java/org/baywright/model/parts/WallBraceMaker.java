@@ -267,7 +267,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
 
     /**
      * An upright plate on edge between the inner face of a column and a cleat that stands off it, over the web of a beam
-     * or towards the side wall of a hollow section.
+     * or towards the side wall of a hollow section; the weld takes up what a whole number of millimetres leaves.
      */
     private Piece seat(int frame, int into, double gap, Vec3 cleat, double height) {
         Member column = column(frame);
@@ -277,6 +277,11 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         double y = cleat.y() + (into > 0 ? off : -off - PLATE);
         Placement at = Placement.of(new Vec3(x, y, cleat.z()), Vec3.ALONG, Vec3.UP);
         return PlateMaker.plate(
-                PartKind.BRACE_CLEAT, height, gap, PLATE, List.of(), new Place(at, frame, line().side()));
+                PartKind.BRACE_CLEAT,
+                height,
+                Math.floor(gap + 1e-6),
+                PLATE,
+                List.of(),
+                new Place(at, frame, line().side()));
     }
 }

@@ -36,6 +36,7 @@ public final class ShedRules {
             new AnchorDepthRule(),
             new AnchorEdgeRule(),
             new AnchorSpacingRule(),
+            new PadsApartRule(),
             new BarStrikeRule(),
             new LiftingRoomRule(),
             new LooseCleatRule());

@@ -53,6 +53,11 @@ public record RowStand(Member member, boolean turned, double centroidHeight, dou
         return is(ColdFormedSection.Form.C);
     }
 
+    /** Whether it is a top hat, wider at its feet than at its crown. */
+    public boolean isHat() {
+        return is(ColdFormedSection.Form.TOP_HAT);
+    }
+
     /** Whether its cleats stand on the high side of the row's line; otherwise on the low side. */
     public boolean isCleatAbove() {
         return !isChannel() || turned;

@@ -47,6 +47,13 @@ public record SlidingLeaf(OpeningPlace place) {
         return !slidesRight() && !slidesLeft();
     }
 
+    /** How much of its way the wall is too short for, when its leaf has to part and a half stands past a corner open. */
+    public double lacking() {
+        double left = Math.max(0, wallFrom() - (left() - width() / 2));
+        double right = Math.max(0, right() + width() / 2 - wallTo());
+        return parts() ? Math.max(left, right) : 0;
+    }
+
     /** Where its track starts: nothing may stand in its way from here on. */
     public double trackFrom() {
         return slidesRight() ? left() : slidesLeft() ? left() - width() : Math.max(wallFrom(), left() - width() / 2);

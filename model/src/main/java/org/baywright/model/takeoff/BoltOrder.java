@@ -119,7 +119,8 @@ final class BoltOrder {
     private void flyBraces() {
         List<Part> braces = shed.parts(PartKind.FLY_BRACE);
         int each = braces.stream().mapToInt(Part::quantity).sum();
-        add(size(ROWS, 12, thickness(braces) + thickness(shed.parts(PartKind.PURLIN))), 2 * each, braces);
+        add(size(ROWS, 12, thickness(braces) + thickness(shed.parts(PartKind.PURLIN))), each, braces);
+        add(size(ROWS, 12, thickness(braces) + thickest(PartKind.FLY_BRACE_LUG)), each, braces);
     }
 
     /** A bolt at every pair of holes: two such plates are bolted together. */

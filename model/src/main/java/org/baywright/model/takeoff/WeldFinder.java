@@ -59,7 +59,7 @@ final class WeldFinder {
             } else {
                 add(
                         piece.plate(),
-                        assembly.member().mark(),
+                        piece.seat().orElse(assembly.member()).mark(),
                         assembly.quantity(),
                         length(assembly.member(), piece),
                         piece.weldLeg(),

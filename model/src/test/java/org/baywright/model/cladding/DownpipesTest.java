@@ -49,6 +49,22 @@ class DownpipesTest {
         assertEquals(COLUMNS, new Downpipes(0, 36_000, 4100, 12_000, COLUMNS, List.of(), open).places());
     }
 
+    /**
+     * All bays open but the third, columns too few: the pipes that help there hang in that bay, not right beside the pipe
+     * at a column.
+     */
+    @Test
+    void pipesInAClosedBayHangApart() {
+        List<double[]> open = IntStream.of(0, 1, 3, 4, 5)
+                .mapToObj(i -> new double[] {i * 6000, (i + 1) * 6000})
+                .toList();
+        List<Double> at = new Downpipes(0, 36_000, 3100, 12_000, COLUMNS, List.of(), open).places();
+        assertTrue(at.size() > COLUMNS.size(), at::toString);
+        for (int i = 1; i < at.size(); i++) {
+            assertTrue(at.get(i) - at.get(i - 1) >= 1000, at::toString);
+        }
+    }
+
     /** Against every choice of places: none with fewer pipes carries the water. */
     @Property(tries = 200, seed = Seeds.SHEDS)
     void noFewerPipesDo(
@@ -56,7 +72,7 @@ class DownpipesTest {
             @ForAll @DoubleRange(min = 2500, max = 12_000) double most,
             @ForAll @DoubleRange(min = 2500, max = 12_000) double oneWay) {
         List<Double> places = anywhere.stream().sorted().distinct().toList();
-        List<Double> found = new PipeSearch(0, 20_000, most, oneWay, places).within();
+        List<Double> found = new PipeSearch(0, 20_000, most, oneWay, 200, places).within();
         int fewest = IntStream.range(1, 1 << places.size())
                 .filter(set -> carries(chosen(places, set), 0, 20_000, most, oneWay))
                 .map(Integer::bitCount)
@@ -114,6 +130,28 @@ class DownpipesTest {
                 left(rain + door.formatted("rollerDoor")).downpipes().stream()
                         .anyMatch(p -> p.y() > 7500 && p.y() < 17_500),
                 "without a leaf one stands there");
+    }
+
+    /** A window over a lean-to's roof, in the wall between, is in the way of the upper gutter's pipes. */
+    @Test
+    void noPipeHangsBeforeAWindowOverALeanTo() {
+        String tall = SHED.replace("4200", "6000") + "roofWater: {rainfall: 250}\n"
+                + "leanTos: [{side: left, width: 3000, pitch: 5, drop: 2500}]\nopenings:\n";
+        StringBuilder windows = new StringBuilder(tall);
+        for (int bay = 1; bay <= 4; bay++) {
+            windows.append("  - {type: window, wall: left, bay: ")
+                    .append(bay)
+                    .append(", width: 4400, height: 800, sill: 4300}\n");
+        }
+        GutterRun run =
+                Cladding.gutters(Shed.of(Definitions.of(windows.toString()))).get(0);
+        for (int bay = 0; bay < 4; bay++) {
+            double low = bay * 6000 + 800;
+            double high = bay * 6000 + 5200;
+            assertTrue(
+                    run.downpipes().stream().noneMatch(p -> p.y() > low && p.y() < high),
+                    () -> run.downpipes().toString());
+        }
     }
 
     /** Over a lean-to's roof a pipe hangs above what opens in the wall, and is told with the roof it spills on to. */

@@ -88,6 +88,26 @@ class BracePropertyTest {
         }
     }
 
+    /** A fly brace is bolted to a lug that it lies against and that is welded to the rafter. */
+    @Property(tries = 8, seed = Seeds.SHEDS)
+    void everyFlyBraceLiesOnALugOfItsRafter(@ForAll("sheds") Definition definition) {
+        Shed shed = Shed.of(definition);
+        Assemblies assemblies = Assemblies.of(shed);
+        JointHoles holes = JointHoles.of(shed);
+        List<Standing> lugs = standing(shed, PartKind.FLY_BRACE_LUG);
+        List<Standing> rafters = standing(shed, PartKind.RAFTER, PartKind.LEAN_TO_RAFTER);
+        for (Standing brace : standing(shed, PartKind.FLY_BRACE)) {
+            Standing lug = lugs.stream()
+                    .filter(l -> Math.abs(l.gap(brace)) < 0.01)
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no lug: " + brace.place()));
+            assertTrue(rafters.stream().anyMatch(r -> Math.abs(lug.gap(r)) < 0.01), () -> "hangs: " + lug.place());
+            assertEquals(1, holes.of(brace.part()).size());
+            assertEquals(25, holes.of(brace.part()).get(0).at().x(), 0.1);
+        }
+        shed.parts(PartKind.FLY_BRACE_LUG).forEach(l -> assertEquals(0, assemblies.loose(l), l.mark()));
+    }
+
     /** Bays of 8 m on an ordinary span: the longest braces that sheds of the trade have. */
     @Test
     void rodsComeFromBarsThatAreSold() {

@@ -96,6 +96,42 @@ class CarriedPlatesTest {
         }
     }
 
+    /** A plate that the maker works out is cut to whole millimetres; a face that was traced is so to a fiftieth. */
+    @Property(tries = 10, seed = Seeds.SHEDS)
+    void cleatsHaveWholeSizes(@ForAll("sheds") Definition definition) {
+        for (Part part : Shed.of(definition).parts()) {
+            if (part.kind().group() == PartKind.Group.CLEATS) {
+                for (double size : List.of(
+                        part.solid().profile().depth(), part.solid().profile().width())) {
+                    assertEquals(Math.rint(size), size, 0.02, part.mark());
+                }
+            }
+        }
+    }
+
+    /** A cleat that stands off its column is welded to the seat between them, and said to be. */
+    @Test
+    void cleatsOnSeatsAreWeldedToTheSeats() {
+        Shed shed = Shed.of(
+                Definitions.of(
+                        shed(
+                                9000,
+                                10,
+                                "column: SHS 89x89x5; girts: {place: flush, section: TH64-10}; heavier: [{frames: ends, column: SHS 100x100x5}]")));
+        Assemblies assemblies = Assemblies.of(shed);
+        List<String> on = shed.parts(PartKind.COLUMN).stream()
+                .flatMap(column -> assemblies.of(column).stream())
+                .flatMap(assembly -> assembly.welded().stream())
+                .filter(w -> w.plate().kind() == PartKind.BRACE_CLEAT)
+                .map(w -> (w.plate().isSeat() ? "seat" : "cleat")
+                        + w.seat()
+                                .map(seat -> " on " + (seat.isSeat() ? "seat" : "cleat"))
+                                .orElse(""))
+                .distinct()
+                .toList();
+        assertTrue(on.contains("seat") && on.contains("cleat on seat") && !on.contains("seat on cleat"), on.toString());
+    }
+
     @Test
     void everyPlateOfTheStartersIsCarried() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("..", "templates"))) {

@@ -2,7 +2,6 @@ package org.baywright.model.parts;
 
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -15,7 +14,6 @@ import org.baywright.model.definition.Envelope;
 import org.baywright.model.definition.Girts;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Purlins;
-import org.baywright.model.definition.Side;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
 import org.baywright.model.rules.ShedRules;
@@ -77,18 +75,6 @@ final class RoofSheds {
                 .as(RoofSheds::bracing);
         return Combinators.combine(Definitions.valid(), purlins, bracing, Arbitraries.of(true, false))
                 .as(RoofSheds::with)
-                .filter(RoofSheds::takesItsBraces)
                 .filter(d -> ShedRules.check(d, Where::whole).stream().noneMatch(Problem::isError));
-    }
-
-    /** The upstanding leg of an angle needs a rafter deeper than itself; else it fouls the purlins. */
-    private static boolean takesItsBraces(Definition d) {
-        double shallowest = IntStream.rangeClosed(1, d.shape().frames())
-                .mapToDouble(f -> Math.min(
-                        d.rafterAt(f, Side.LEFT).depth(),
-                        d.rafterAt(f, Side.RIGHT).depth()))
-                .min()
-                .orElseThrow();
-        return d.envelope().bracing().section().width() + 20 < shallowest;
     }
 }

@@ -7,10 +7,12 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Set;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.baywright.model.definition.Definition;
+import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Seeds;
 import org.baywright.model.geometry.Clearance;
 import org.baywright.model.geometry.Convex;
@@ -27,6 +29,10 @@ import org.locationtech.jts.index.strtree.STRtree;
 /** Walls hang on girts that pass nothing but their supports, and openings stay clear. */
 class WallPropertyTest {
     private static final double TOLERANCE = 0.1;
+
+    /** A cleat no further than this from a girt's end is at that end. */
+    private static final double NEAR_END = 300;
+
     private static final Set<PartKind> WALL_KINDS = Set.of(
             PartKind.MULLION,
             PartKind.JAMB,
@@ -200,6 +206,46 @@ class WallPropertyTest {
                 }))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Every length touches a cleat towards either end: a flush one's lies against it, one outside rests on it. */
+    @Property(tries = 12, seed = Seeds.SHEDS)
+    void everyGirtTouchesACleatTowardsBothEnds(@ForAll("sheds") Definition definition) {
+        touchCleatsTowardsBothEnds(Shed.of(definition));
+    }
+
+    @Example
+    void flushTopHatsTouchTheirCleats() {
+        touchCleatsTowardsBothEnds(Shed.of(Definitions.of("span: 9000\nbays: 2\nbaySpacing: 4000\neaveHeight: 3600\n"
+                + "roofPitch: 10\nenvelope: full\ngirts: {place: flush, section: TH64-10}\n")));
+    }
+
+    private static void touchCleatsTowardsBothEnds(Shed shed) {
+        double web = GirtRows.stand(shed.definition()).isLapped()
+                ? GirtRows.stand(shed.definition()).web()
+                : 0;
+        List<Standing> cleats = shed.parts(PartKind.GIRT_CLEAT).stream()
+                .flatMap(c -> c.places().stream().map(at -> Standing.of(c, at)))
+                .toList();
+        for (Part girt : shed.parts(PartKind.GIRT)) {
+            for (Place place : girt.places()) {
+                Standing standing = Standing.of(girt, place);
+                List<Double> touched = cleats.stream()
+                        .filter(c -> c.plan().intersects(standing.plan()) && c.gap(standing) < web + TOLERANCE)
+                        .map(c -> place.placement()
+                                .toLocal(c.place().placement().origin())
+                                .x())
+                        .sorted()
+                        .toList();
+                // A short length may have both of its cleats on one half: on the inner edge of a corner's wide column.
+                double length = girt.solid().axisLength();
+                assertTrue(
+                        touched.size() > 1
+                                && touched.get(0) < Math.max(length / 2, NEAR_END)
+                                && touched.get(touched.size() - 1) > Math.min(length / 2, length - NEAR_END),
+                        () -> girt.mark() + " at " + place.placement().origin() + " touches cleats at " + touched);
+            }
+        }
     }
 
     /** Every hole of a girt's cleat has steel all round, and both lie inside the girt. */

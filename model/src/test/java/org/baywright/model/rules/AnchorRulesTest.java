@@ -62,6 +62,25 @@ class AnchorRulesTest {
         assertEquals(codes, codes("envelope: none\nslab: {beyond: " + beyond + "}\n"));
     }
 
+    /** A door's jambs of 100 beside a clear 500 stand 600 apart: pads of 600 touch, wider ones overlap. */
+    @ParameterizedTest
+    @CsvSource({"600, 0", "602, 2", "700, 100"})
+    void padsThatOverlapAreTold(int side, int overlap) {
+        String door = "envelope: full\nopenings: [{type: door, wall: left, bay: 2, width: 500}]\n"
+                + "slab: {floor: pads, padDepth: 400, padSide: " + side + "}\n";
+        List<Problem> told = found(door).stream()
+                .filter(p -> p.code().equals("pads-overlap"))
+                .toList();
+        assertEquals(overlap > 0 ? 1 : 0, told.size());
+        if (overlap > 0) {
+            assertTrue(told.get(0).message().endsWith("overlap by " + overlap + " mm"), told.get(0)::message);
+            assertTrue(told.get(0).remedy().endsWith("slab.padSide of 600 or less"), told.get(0)::remedy);
+            assertEquals("slab.padSide", told.get(0).where().path());
+        }
+        String slab = door.replace("floor: pads", "floor: slab");
+        assertTrue(found(slab).stream().noneMatch(p -> p.code().equals("pads-overlap")));
+    }
+
     @Test
     void bothFiguresAreGiven() {
         Problem usual = one("", "anchor-near-edge");

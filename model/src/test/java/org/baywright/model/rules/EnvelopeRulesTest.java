@@ -9,8 +9,10 @@ import java.util.Set;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.definition.DefinitionReader;
 import org.baywright.model.definition.Reading;
+import org.baywright.model.definition.Wall;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.problem.Problem;
+import org.baywright.model.setout.GirtRows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,12 +30,18 @@ class EnvelopeRulesTest {
             roofPitch: 10
             envelope: full
             """;
-    /** What is told of the anchors of nearly every shed, and of the pipes of nearly every open lean-to. */
+    /**
+     * What is told of the anchors of nearly every shed, of the pipes and braces of nearly every open lean-to, and of the
+     * track of nearly every sliding door.
+     */
     private static final Set<String> USUAL = Set.of(
             "anchor-near-edge",
             "anchors-share-concrete",
             "plates-share-concrete",
             "downpipe-short",
+            "brace-in-open-bay",
+            "sliding-wall-short",
+            "sliding-track-unbacked",
             "plates-meet-nothing");
 
     private static final String DOOR = "openings: [{type: door, wall: front}]\n";
@@ -187,12 +195,13 @@ class EnvelopeRulesTest {
         }
     }
 
-    /** An angle of 50 takes a rafter of 68: its own height, a cleat of 8 and room of 10. */
+    /** An angle of 50 takes a rafter of 58, its own height and a cleat of 8; with less than 68 it is close to purlins. */
     @Test
     void anAngleBraceWantsARafterDeeperThanItself() {
         String angle = SHED + DOOR + "bracing: {section: EA 50x50x5}\nrafter: RHS %s\n";
         assertCodes("(brace-meets-purlins)", angle.formatted("65x35x3"));
         assertCodes(null, angle.formatted("75x50x3"));
+        assertCodes("brace-through-purlins", angle.formatted("50x50x3").replace("RHS", "SHS"));
         assertCodes(null, SHED + DOOR + "rafter: RHS 65x35x3\n");
     }
 
@@ -280,6 +289,77 @@ class EnvelopeRulesTest {
         Problem told = found(doors.formatted("[1]")).get(0);
         assertTrue(told.message().contains("left wall bay 2 is braced in place of bay 1"), told.message());
         assertEquals("bracing.bays", told.where().path());
+    }
+
+    /**
+     * In the middle of an end wall of 12 m the two halves of a leaf 100 wider on either side just slide clear of an opening
+     * of 5800: half of 6000 beside it on both sides.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "wall: front, width: 5800 | 0",
+                "wall: front, width: 5810 | 10",
+                "wall: front, width: 7800 | 2000",
+                "wall: front, width: 4000, offset: 1000 | 0",
+                "wall: left, bay: 2, width: 5700 | 0",
+            })
+    void aWallTooShortForALeafIsTold(String door, int lacking) {
+        List<Problem> told = all(SHED + "openings: [{type: slidingDoor, height: 2500, " + door + "}]\n").stream()
+                .filter(p -> p.code().equals("sliding-wall-short"))
+                .toList();
+        assertEquals(lacking > 0 ? 1 : 0, told.size());
+        if (lacking > 0) {
+            assertTrue(told.get(0).message().contains(" " + lacking + " mm too short"), told.get(0)::message);
+            assertEquals("openings[0]", told.get(0).where().path());
+        }
+    }
+
+    /** Rows stand at 150 and then no more than 1500 apart: one of them just over a door's head holds its track. */
+    @Test
+    void aTrackWithNoGirtBehindItIsTold() {
+        String door = SHED + "openings: [{type: slidingDoor, wall: left, bay: 2, width: 3000, height: %s}]\n";
+        Shed shed = Shed.of(DefinitionReader.read("test.yaml", door.formatted("2500"), List.of(), Catalogue.shipped())
+                .definition()
+                .orElseThrow());
+        double row = GirtRows.of(
+                        shed.definition(),
+                        shed.setOut(),
+                        shed.wallCovers().stream()
+                                .filter(c ->
+                                        c.face().wall() == Wall.LEFT && c.bay().bay() == 1)
+                                .findFirst()
+                                .orElseThrow())
+                .at()
+                .get(2);
+        for (double height : new double[] {row - 10, row - 190}) {
+            assertEquals(0, tracks(door.formatted(height)));
+        }
+        for (double height : new double[] {row + 10, row - 210}) {
+            assertEquals(1, tracks(door.formatted(height)));
+        }
+    }
+
+    private static long tracks(String text) {
+        return all(text).stream()
+                .filter(p -> p.code().equals("sliding-track-unbacked"))
+                .count();
+    }
+
+    @Test
+    void bracesInOpenBaysAreTold() {
+        String braced = SHED + LEAN_TO + "bracing: {bays: [2]}\n";
+        Problem told = all(braced).stream()
+                .filter(p -> p.code().equals("brace-in-open-bay"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(
+                told.message().endsWith("bay 2 of the left wall; bay 2 of the left wall of the lean-to"),
+                told.message());
+        assertEquals("bracing.bays", told.where().path());
+        String closed = braced + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n";
+        assertTrue(all(closed).stream().noneMatch(p -> p.code().equals("brace-in-open-bay")));
     }
 
     @ParameterizedTest
