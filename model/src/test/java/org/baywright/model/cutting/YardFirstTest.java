@@ -14,7 +14,7 @@ class YardFirstTest {
                 List.of(Piece.square(2500, 2), Piece.square(1400, 2)),
                 List.of(Stock.offcut(1500, 1), Stock.length(8000)),
                 Saw.NONE);
-        CuttingPlan plan = Cutter.plan(job, 10);
+        CuttingPlan plan = Cutter.plan(job, Deadline.in(10));
         assertTrue(plan.proven());
         assertEquals(8000, plan.purchasedMm());
         assertTrue(plan.unusedYard().isEmpty(), "the yard bar lies about");
@@ -25,7 +25,7 @@ class YardFirstTest {
     void yardBarThatTakesNothingStays() {
         CuttingJob job = new CuttingJob(
                 List.of(Piece.square(2500, 3)), List.of(Stock.offcut(1500, 2), Stock.length(8000)), Saw.NONE);
-        assertEquals(2, Cutter.plan(job, 10).unusedYard().get(Stock.offcut(1500, 2)));
+        assertEquals(2, Cutter.plan(job, Deadline.in(10)).unusedYard().get(Stock.offcut(1500, 2)));
     }
 
     @Test
