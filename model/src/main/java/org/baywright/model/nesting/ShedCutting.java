@@ -65,7 +65,7 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
     }
 
     /** Gives what is left to the sections whose share was too small to prove their plan. */
-    private static void planOpenAgain(List<SectionCuts> sections, Saw saw, Deadline deadline) {
+    static void planOpenAgain(List<SectionCuts> sections, Saw saw, Deadline deadline) {
         int open = (int) sections.stream().filter(ShedCutting::isOpen).count();
         for (int k = 0; k < sections.size(); k++) {
             SectionCuts before = sections.get(k);
