@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.nesting.ShedCutting;
@@ -54,13 +55,15 @@ final class BarStock {
     @Option(
             names = "--time",
             paramLabel = "S",
-            description = "Seconds the search may take; 10 for a list and 5 for a shed when left out. At the end of it"
-                    + " the best plan so far is written, and that it is not proven best.")
+            description = "Seconds the search may take; 10 for a list when left out. At the end of it the best plan so"
+                    + " far is written, and that it is not proven best. A shed's search is bounded by a count of steps"
+                    + " when left out, about 5 seconds, and so gives the same plan each time.")
     private Optional<Double> seconds = Optional.empty();
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
+    /** What was asked for, in its bounds; the search and all that goes with it promise to end by then. */
     double seconds(double usual) {
         double asked = seconds.orElse(usual);
         if (!(asked > 0 && asked <= 86_400)) {
@@ -120,7 +123,7 @@ final class BarStock {
                 shed,
                 section -> stocks(shed, section, sections),
                 saw(ShedCutting.saw(shed)),
-                seconds(ShedCutting.DEFAULT_SECONDS));
+                seconds.map(asked -> Deadline.in(seconds(asked))).orElse(ShedCutting.usual()));
     }
 
     private List<Stock> stocks(Shed shed, Section section, List<Section> sections) {

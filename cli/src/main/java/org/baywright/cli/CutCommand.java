@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.baywright.model.cladding.Building;
-import org.baywright.model.cutting.Cutter;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Piece;
 import org.baywright.model.cutting.PieceList;
 import org.baywright.model.cutting.SectionPlan;
@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
                     + " alone. The last line it prints sums the plan up."
         })
 final class CutCommand implements Callable<Integer> {
+    private static final double USUAL_SECONDS = 10;
     /** Measured for 100,000 pieces. */
     private static final double SECONDS_TO_WRITE_ONE = 3e-5;
 
@@ -130,7 +131,7 @@ final class CutCommand implements Callable<Integer> {
 
     /** Seconds for the search: what was asked for, less what starting took and writing that many pieces will. */
     private double toPlan(PieceList pieces) {
-        double asked = bars.seconds(Cutter.DEFAULT_SECONDS);
+        double asked = bars.seconds(USUAL_SECONDS);
         long count = pieces.bySection().values().stream()
                 .flatMap(List::stream)
                 .mapToLong(Piece::quantity)
@@ -148,7 +149,7 @@ final class CutCommand implements Callable<Integer> {
         progress.say("planning");
         List<SectionPlan> plans;
         try {
-            plans = SectionPlan.of(pieces, stocks, bars.saw(), toPlan(pieces));
+            plans = SectionPlan.of(pieces, stocks, bars.saw(), Deadline.in(toPlan(pieces)));
         } catch (IllegalArgumentException e) {
             spec.commandLine().getErr().println("error: " + TextFile.name(list) + ": " + e.getMessage());
             return Baywright.PROBLEMS;

@@ -8,20 +8,19 @@ import java.util.Set;
  *
  * @param better a plan that costs less, its bars full by the least loss their pieces can have
  * @param boundCost no plan costs less
- * @param closed whether the search came to its end in the time
+ * @param closed whether the search came to its end
  */
 public record Closing(Optional<CuttingPlan> better, double boundCost, boolean closed) {
     private static final int MOST_PATTERNS = 60_000;
 
     /**
-     * Looks for a plan under a cost, to the end if the time allows.
+     * Looks for a plan under a cost, to the end if the deadline allows.
      *
      * @param job pieces with their {@link Setbacks}, none longer than all stock
      * @param cost of the known plan
      */
-    public static Closing under(CuttingJob job, double cost, double seconds) {
+    public static Closing under(CuttingJob job, double cost, Deadline deadline) {
         Order order = Order.of(job);
-        Deadline deadline = Deadline.in(seconds);
         Relaxation relaxation = Relaxation.of(order, Set.of(), deadline);
         relaxation.solve();
         long known = Math.round(cost / order.costUnit());

@@ -28,9 +28,6 @@ import org.baywright.model.problem.Problem;
  * off-cut.
  */
 public final class Cutter {
-    /** The bound on the search when none is given. */
-    public static final double DEFAULT_SECONDS = 10;
-
     private static final int MOST_ITEMS = 1500;
     private static final int MOST_PATTERNS = 20_000;
     // How much is repacked before the linear program is set up, and beside it: the program takes time as the square of
@@ -51,12 +48,12 @@ public final class Cutter {
     }
 
     /**
-     * The best plan found within the time; the same plan on every run that is not cut short.
+     * The best plan found by then; the same plan on every run, unless a deadline in seconds cuts it short.
      *
      * @throws IllegalArgumentException when a piece is longer than every stock length, naming it, or when limited stock
      *     runs out
      */
-    public static CuttingPlan plan(CuttingJob job, double seconds) {
+    public static CuttingPlan plan(CuttingJob job, Deadline deadline) {
         List<Problem> problems = job.problems("cut list");
         if (!problems.isEmpty()) {
             throw new IllegalArgumentException(
@@ -66,7 +63,7 @@ public final class Cutter {
             return new CuttingPlan(job, List.of(), 0, true);
         }
         Order order = Order.of(job);
-        Cutter cutter = new Cutter(order, Deadline.in(seconds));
+        Cutter cutter = new Cutter(order, deadline);
         return cutter.finished(job, cutter.solve());
     }
 
@@ -138,18 +135,23 @@ public final class Cutter {
      */
     private final class Aside {
         final Deadline deadline;
+        private final Deadline beside = Cutter.this.deadline.fork();
+        private final long enough;
         private final Optional<CompletableFuture<Draft>> work;
 
         Aside(Incumbent incumbent, long measure) {
-            long enough = incumbent.bound();
+            enough = incumbent.bound();
             work = (measure > 0 ? localSearch(incumbent) : Optional.<LocalSearch>empty())
-                    .map(search -> CompletableFuture.supplyAsync(() -> search.improve(enough, measure)));
+                    .map(search -> CompletableFuture.supplyAsync(() -> search.improve(enough, measure, beside)));
             deadline = Cutter.this.deadline.orWhen(() ->
                     work.isPresent() && work.get().isDone() && work.get().join().cost() <= enough);
         }
 
         void join(Incumbent incumbent) {
-            work.map(CompletableFuture::join).ifPresent(incumbent::prefer);
+            work.map(CompletableFuture::join).ifPresent(found -> {
+                incumbent.prefer(found);
+                Cutter.this.deadline.join(beside, found.cost() <= enough);
+            });
         }
     }
 
@@ -160,7 +162,7 @@ public final class Cutter {
         }
         Draft plan = incumbent.best().orElseThrow();
         if (local.isEmpty()) {
-            local = Optional.of(new LocalSearch(order, plan, deadline));
+            local = Optional.of(new LocalSearch(order, plan));
         }
         local.get().startFrom(plan);
         return local;

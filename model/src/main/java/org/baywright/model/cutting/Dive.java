@@ -14,6 +14,7 @@ import java.util.List;
  */
 final class Dive {
     private static final int FEW_PIECES = 5000;
+    private static final int STEPS_PER_PIECE = 1000;
     private static final double NEARLY_WHOLE = 0.8;
 
     private final Order order;
@@ -80,7 +81,9 @@ final class Dive {
 
     /** The bars fixed so far, the rest by best fit. */
     private void offerBestFit(Step at) {
-        if (Arrays.stream(at.demand).sum() <= FEW_PIECES) {
+        int pieces = Arrays.stream(at.demand).sum();
+        if (pieces <= FEW_PIECES) {
+            deadline.count((long) STEPS_PER_PIECE * pieces * order.stocks());
             BestFit.pack(order, at.demand, at.left).ifPresent(rest -> {
                 Draft draft = at.fixed.copy();
                 draft.addAll(rest);

@@ -13,6 +13,8 @@ import java.util.Optional;
  *     351–385
  */
 final class Enumeration {
+    private static final int STEPS_PER_NODE = 20;
+    private static final int STEPS_PER_ITEM = 5;
 
     private final Order order;
     private final long[] value;
@@ -63,11 +65,13 @@ final class Enumeration {
         if (++nodes > mostNodes || patterns.size() > most || nodes % 4096 == 0 && deadline.passed()) {
             return false;
         }
+        deadline.count(STEPS_PER_NODE);
         if (worth >= floor) {
             addIfFull(room);
         }
         for (int j = i; j < counts.length && worth + room * rate[j] >= floor; j++) {
             int need = order.size()[j] + (familyOpen(j) ? 0 : order.overlap()[order.family()[j]]);
+            deadline.count(STEPS_PER_ITEM);
             if (counts[j] < order.demand()[j] && need <= room) {
                 counts[j]++;
                 boolean done = !hasRoom(room - need) || extend(j, room - need, worth + value[j]);
@@ -81,6 +85,7 @@ final class Enumeration {
     }
 
     private void addIfFull(int room) {
+        deadline.count((long) STEPS_PER_ITEM * order.count());
         for (int i = order.count() - 1; i >= 0; i--) {
             int need = order.size()[i] + (familyOpen(i) ? 0 : order.overlap()[order.family()[i]]);
             if (counts[i] < order.demand()[i] && need <= room && hasRoomWith(i, room - need)) {

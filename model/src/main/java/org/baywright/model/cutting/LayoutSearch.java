@@ -18,6 +18,9 @@ final class LayoutSearch {
     private static final long STEPS_FOR_FEW = 5_000;
     private static final long STEPS_FOR_ALL = 300_000;
     private static final int STEPS_PER_LAYOUT = 16;
+    // What a step counts towards the deadline.
+    private static final int WEIGHT = 30;
+    private static final double WEIGHT_PER_ITEM = 0.5;
     // Up to so many layouts all groups of three are tried and up to so many items all plans, beyond that only pairs.
     private static final int FEW_LAYOUTS = 60;
     private static final int FEW_ITEMS = 300;
@@ -27,7 +30,7 @@ final class LayoutSearch {
 
     private LayoutSearch(Order order, Deadline deadline) {
         this.order = order;
-        steps = new Steps(deadline);
+        steps = new Steps(deadline, (long) (WEIGHT + WEIGHT_PER_ITEM * order.count()));
     }
 
     /** A plan that costs the same and is no worse in layouts, nor, with as many, in its longest off-cut. */

@@ -27,10 +27,13 @@ final class Master {
     /** The same while patterns are generated and each piece can have a bar of its own, which costs at most one. */
     private static final double OWN_BAR = 2;
 
+    private static final int STEPS_PER_PATTERN = 40;
+
     private final Order order;
     private final Rows rows;
     private final double standIn;
     private final double dearest;
+    private final Deadline deadline;
     private final Simplex simplex;
     // The patterns known so far, and the column of the first of them; the others follow it.
     private final List<Pattern> patterns = new ArrayList<>();
@@ -60,6 +63,7 @@ final class Master {
         this.order = order;
         this.rows = rows;
         this.standIn = standIn;
+        this.deadline = deadline;
         dearest = order.dearest();
         simplex = new Simplex(rows.count(), deadline);
         int[] start = new int[rows.count()];
@@ -114,6 +118,7 @@ final class Master {
 
     /** Bars all patterns but those allowed; barred ones in use are driven out by {@link #optimise}. */
     void setAllowed(Predicate<Pattern> allowed) {
+        deadline.count((long) STEPS_PER_PATTERN * patterns.size());
         for (int k = 0; k < patterns.size(); k++) {
             simplex.column(firstPattern + k).barred = !allowed.test(patterns.get(k));
         }
@@ -144,6 +149,7 @@ final class Master {
         List<Pattern> joining;
         do {
             simplex.optimise();
+            deadline.count((long) STEPS_PER_PATTERN * waiting.count());
             joining = simplex.isBrokenOff() ? List.of() : waiting.takeWanted(simplex.prices());
             joining.forEach(this::add);
         } while (!joining.isEmpty());
@@ -190,6 +196,7 @@ final class Master {
      */
     double safeBound() {
         double[] sound = soundPrices();
+        deadline.count((long) STEPS_PER_PATTERN * (patterns.size() + waiting.count()));
         double shrink = 1;
         double[] excess = new double[order.stocks()];
         for (int k = 0; k < patterns.size() + waiting.count(); k++) {

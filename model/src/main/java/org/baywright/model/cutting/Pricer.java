@@ -17,8 +17,12 @@ import java.util.List;
  *     Operations Research 45(5), 758–767
  */
 final class Pricer {
+    private static final int STEPS_PER_CHUNK = 50;
+    private static final int STEPS_PER_STATE = 35;
+
     private final Order order;
     private final int largest;
+    private final Deadline deadline;
 
     /**
      * What a search found.
@@ -31,8 +35,9 @@ final class Pricer {
 
     private record Find(int node, int stock, long value) {}
 
-    Pricer(Order order) {
+    Pricer(Order order, Deadline deadline) {
         this.order = order;
+        this.deadline = deadline;
         largest = Arrays.stream(order.capacity()).max().orElse(0);
     }
 
@@ -113,6 +118,7 @@ final class Pricer {
 
         private States added(States states, int k) {
             Chunk chunk = chunks.get(k);
+            deadline.count(STEPS_PER_CHUNK + (long) STEPS_PER_STATE * states.length);
             States out = spare;
             out.length = 0;
             best = null;

@@ -110,7 +110,7 @@ final class Relaxation {
      * @return whether a plan within the budget may exist
      */
     boolean solve() {
-        Pricer pricer = new Pricer(order);
+        Pricer pricer = new Pricer(order, deadline);
         int width = NARROW;
         int missed = 0;
         int rounds = 0;

@@ -24,9 +24,9 @@ final class Repacking {
     private static final int FEW_PIECES = 18;
     // What a step costs beside the pieces it tries.
     private static final int STEP = 200;
+    private static final int STEPS_PER_WORK = 12;
 
     private final Order order;
-    private final Deadline deadline;
     private final int capacity;
     private final int mostBars;
     // A fixed seed: the same job is packed the same way each time.
@@ -38,9 +38,8 @@ final class Repacking {
     private long work;
 
     /** Starts from a plan. */
-    Repacking(Order order, Draft plan, Deadline deadline) {
+    Repacking(Order order, Draft plan) {
         this.order = order;
-        this.deadline = deadline;
         capacity = order.capacity()[0];
         best = plan;
         long pieces = Arrays.stream(order.demand()).asLongStream().sum();
@@ -60,19 +59,22 @@ final class Repacking {
     }
 
     /**
-     * Goes on packing, one bar less after another, for a measure of work or until a plan costs no more than is enough.
+     * Goes on packing, one bar less after another, for a measure of work, until a deadline or until a plan costs no more
+     * than is enough.
      *
      * @return the best plan yet
      */
-    Draft improve(long enough, long allowed) {
+    Draft improve(long enough, long allowed, Deadline deadline) {
         long end = work + allowed;
         while (best.cost() > enough && work < end && bars.length > 0 && !deadline.passed()) {
             if (loose.isEmpty()) {
                 best = draft();
                 unpack();
             } else {
+                long before = work;
                 work += STEP;
                 repack(chosen(Math.min(bars.length, 1 + random.nextInt(mostBars))));
+                deadline.count(STEPS_PER_WORK * (work - before));
             }
         }
         return best;

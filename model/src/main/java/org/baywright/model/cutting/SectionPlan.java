@@ -24,16 +24,13 @@ public record SectionPlan(String section, CuttingPlan plan) {
         return problems;
     }
 
-    /** Plans a list section by section; all together take no longer than the time given. */
-    public static List<SectionPlan> of(PieceList list, List<Stock> stocks, Saw saw, double seconds) {
+    /** Plans a list section by section, all together until a deadline. */
+    public static List<SectionPlan> of(PieceList list, List<Stock> stocks, Saw saw, Deadline deadline) {
         List<SectionPlan> plans = new ArrayList<>();
-        long start = System.nanoTime();
         int left = list.bySection().size();
         for (Map.Entry<String, List<Piece>> section : list.bySection().entrySet()) {
-            double spent = (System.nanoTime() - start) / 1e9;
             CuttingJob job = new CuttingJob(section.getValue(), stocks, saw);
-            plans.add(new SectionPlan(section.getKey(), Cutter.plan(job, Math.max(0.01, (seconds - spent) / left))));
-            left--;
+            plans.add(new SectionPlan(section.getKey(), Cutter.plan(job, deadline.share(left--))));
         }
         return plans;
     }

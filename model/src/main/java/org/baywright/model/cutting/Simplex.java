@@ -19,6 +19,8 @@ final class Simplex {
     private static final double WORTH_ENTERING = 1e-8;
     private static final int MOST_CHANGES = 60;
     private static final int STEPS_PER_LOOK = 16;
+    private static final int STEPS_PER_ROW = 10;
+    private static final int STEPS_PER_COLUMN = 8;
 
     private final int rows;
     private final Deadline deadline;
@@ -103,13 +105,14 @@ final class Simplex {
         }
     }
 
-    /** Whether the time is up; looked at now and then, for a step is short. */
+    /** Whether the deadline passed; looked at now and then, for a step is short. */
     private boolean isOver() {
+        deadline.count((long) STEPS_PER_ROW * rows + (long) STEPS_PER_COLUMN * columns.size());
         over = over || ++steps % STEPS_PER_LOOK == 0 && deadline.passed();
         return over;
     }
 
-    /** Whether the time was up before the last steps were done. */
+    /** Whether the deadline passed before the last steps were done. */
     boolean isBrokenOff() {
         return over;
     }

@@ -1,14 +1,17 @@
 package org.baywright.model.cutting;
 
-/** How many steps a search may still take, unless its time is up before. */
+/** How many steps a search may still take, unless its deadline passes before. */
 final class Steps {
     private static final int STEPS_PER_LOOK = 4096;
 
     private final Deadline deadline;
+    private final long weight;
     private long left;
 
-    Steps(Deadline deadline) {
+    /** With what a step counts towards the deadline. */
+    Steps(Deadline deadline, long weight) {
         this.deadline = deadline;
+        this.weight = weight;
     }
 
     long left() {
@@ -26,6 +29,7 @@ final class Steps {
 
     /** Takes one; whether that was not the last. */
     boolean take() {
+        deadline.count(weight);
         if (--left % STEPS_PER_LOOK == 0 && deadline.passed()) {
             left = Math.min(left, 0);
         }

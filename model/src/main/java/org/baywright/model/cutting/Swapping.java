@@ -27,6 +27,7 @@ final class Swapping {
     private static final int[] NO_ITEMS = {};
     // What forming a bar may cost in tries after a swap.
     private static final int FORMING_TRIES = 400;
+    private static final int STEPS_PER_WORK = 100;
     // One swap in so many is followed by breaking up a bar when two, three, ... bars' worth of pieces are loose.
     private static final int[] SELDOM = {30, 500, 2000, 5000, 10_000};
     // A bar is also broken up after so many tries without a swap.
@@ -40,7 +41,6 @@ final class Swapping {
     private static final int COARSE = 8;
 
     private final Order order;
-    private final Deadline deadline;
     private final long budget;
     private final long dearest;
     private final long cheapest;
@@ -53,9 +53,8 @@ final class Swapping {
     private int idle;
     private boolean done;
 
-    private Swapping(Order order, Draft plan, long budget, Deadline deadline) {
+    private Swapping(Order order, Draft plan, long budget) {
         this.order = order;
-        this.deadline = deadline;
         this.budget = budget;
         dearest = order.dearest();
         cheapest = Arrays.stream(order.cost()).min().orElseThrow();
@@ -69,14 +68,14 @@ final class Swapping {
     }
 
     /** The walk towards a plan of a cost, if the order is of the kind this is for. */
-    static Optional<Swapping> towards(Order order, Draft plan, long cost, Deadline deadline) {
+    static Optional<Swapping> towards(Order order, Draft plan, long cost) {
         boolean suits = suits(order)
                 && cost > 2 * order.dearest()
                 && cost / Arrays.stream(order.cost()).min().orElseThrow() < MOST_BARS
                 && Arrays.stream(order.demand()).asLongStream().sum() <= MOST_PIECES;
         return Optional.of(plan)
                 .filter(p -> suits)
-                .map(p -> new Swapping(order, p, cost, deadline))
+                .map(p -> new Swapping(order, p, cost))
                 .filter(Swapping::isTight);
     }
 
@@ -113,15 +112,17 @@ final class Swapping {
         }
     }
 
-    /** Goes on for a measure of work; the plan, once it is found. */
-    Optional<Draft> improve(long allowed) {
+    /** Goes on for a measure of work or until a deadline; the plan, once it is found. */
+    Optional<Draft> improve(long allowed, Deadline deadline) {
         long end = work + allowed;
         for (long turn = 0; !done && work < end && isNear() && (turn % 64 != 0 || !deadline.passed()); turn++) {
+            long before = work;
             work++;
             idle++;
             if (swap() || idle > MOST_IDLE) {
                 breakUp();
             }
+            deadline.count(STEPS_PER_WORK * (work - before));
         }
         return done ? Optional.of(draft()) : Optional.empty();
     }

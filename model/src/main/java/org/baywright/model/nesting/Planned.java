@@ -11,6 +11,7 @@ import org.baywright.model.cutting.Closing;
 import org.baywright.model.cutting.Cutter;
 import org.baywright.model.cutting.CuttingJob;
 import org.baywright.model.cutting.CuttingPlan;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 
@@ -19,34 +20,33 @@ import org.baywright.model.cutting.Stock;
  *
  * @param least the plan of the job that bounds them
  * @param boundCost no plan costs less
- * @param searched whether the search came to its end within the time
+ * @param searched whether the search came to its end
  * @param bars those cut alike together
  */
 record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidBar> bars) {
     private static final double FINE = 1e-6;
 
     /** Tries the jobs of a section from the least on, until a way that fits costs no more than the bound. */
-    static Planned of(SectionJobs jobs, double seconds) {
-        double end = System.nanoTime() / 1e9 + seconds;
+    static Planned of(SectionJobs jobs, Deadline deadline) {
         boolean exact = jobs.needs().stream().allMatch(n -> n.blank().isSquare());
-        CuttingPlan least = Cutter.plan(jobs.least(), exact ? seconds : seconds / 2);
+        CuttingPlan least = Cutter.plan(jobs.least(), deadline.share(exact ? 1 : 2));
         Attempt first = Attempt.of(jobs, least);
         Attempt best = first;
         List<Supplier<CuttingJob>> ways = exact ? List.of() : List.of(jobs::paired, jobs::nested, jobs::tipToTip);
         for (int i = 0; i < ways.size() && !best.isBest(least); i++) {
-            Attempt next = Attempt.of(jobs, Cutter.plan(ways.get(i).get(), left(end) / 2));
+            Attempt next = Attempt.of(jobs, Cutter.plan(ways.get(i).get(), deadline.share(2)));
             best = cheaper(best, next);
             if (!best.isBest(least) && !next.misfits.isEmpty()) {
-                best = cheaper(best, next.mended(jobs, left(end) / 2));
+                best = cheaper(best, next.mended(jobs, deadline.share(2)));
             }
         }
         if (!best.isBest(least) && !exact) {
-            best = cheaper(best, first.mended(jobs, left(end)));
+            best = cheaper(best, first.mended(jobs, deadline.share(1)));
         }
         double bound = least.lowerBound();
         boolean searched = least.proven();
         if (!best.isBest(least) && !exact) {
-            Closing closing = Closing.under(jobs.exact(), best.cost(), left(end));
+            Closing closing = Closing.under(jobs.exact(), best.cost(), deadline.share(1));
             if (closing.better().isPresent()) {
                 best = cheaper(best, Attempt.of(jobs, closing.better().get()));
             }
@@ -62,10 +62,6 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
     /** No plan buys less: the bound on the cost where bars are weighed by their length. */
     double boundMm() {
         return least.isByLength() ? boundCost : least.purchasedBoundMm();
-    }
-
-    private static double left(double end) {
-        return Math.max(0.01, end - System.nanoTime() / 1e9);
     }
 
     private static Attempt cheaper(Attempt a, Attempt b) {
@@ -104,7 +100,7 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
         }
 
         /** The bars that fit as they are, and what the others held planned anew so that it is sure to fit. */
-        Attempt mended(SectionJobs jobs, double seconds) {
+        Attempt mended(SectionJobs jobs, Deadline deadline) {
             Map<Blank, Integer> wanting = new LinkedHashMap<>();
             misfits.forEach(bar -> bar.pieces().forEach(p -> wanting.merge(p.blank(), 1, Integer::sum)));
             List<Need> needs = new ArrayList<>();
@@ -113,7 +109,7 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
                 return this;
             }
             SectionJobs rest = new SectionJobs(needs, left(jobs.stocks()), jobs.saw());
-            Attempt mended = of(rest, Cutter.plan(rest.nested(), seconds));
+            Attempt mended = of(rest, Cutter.plan(rest.nested(), deadline));
             List<LaidBar> all = new ArrayList<>(fits);
             all.addAll(mended.fits);
             return new Attempt(all, mended.misfits);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.cutting.Verdict;
@@ -23,7 +24,7 @@ import org.baywright.model.cutting.Verdict;
  * @param bars those cut alike together
  * @param boundCost no plan costs less
  * @param boundMm no plan buys less
- * @param searched whether the search came to its end within the time
+ * @param searched whether the search came to its end
  */
 public record SectionCuts(
         Section section,
@@ -44,8 +45,8 @@ public record SectionCuts(
         bars = List.copyOf(bars);
     }
 
-    /** The best plan found within the time. */
-    static SectionCuts of(Section section, List<Need> needs, List<Stock> stocks, Saw saw, double seconds) {
+    /** The best plan found by a deadline. */
+    static SectionCuts of(Section section, List<Need> needs, List<Stock> stocks, Saw saw, Deadline deadline) {
         List<Need> longestFirst = needs.stream()
                 .sorted(Comparator.comparingDouble(n -> -n.blank().tipMm()))
                 .toList();
@@ -63,7 +64,7 @@ public record SectionCuts(
         if (fitting.isEmpty()) {
             return new SectionCuts(section, longestFirst, stocks, bars, specials, specials, true);
         }
-        Planned planned = Planned.of(new SectionJobs(fitting, stocks, saw), seconds);
+        Planned planned = Planned.of(new SectionJobs(fitting, stocks, saw), deadline);
         bars.addAll(0, planned.bars());
         return new SectionCuts(
                 section,

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Family;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.definition.Sawing;
@@ -30,46 +31,55 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
         sections = List.copyOf(sections);
     }
 
-    /** The bound on the search when none is given; most sheds are proven best in a tenth of a second. */
-    public static final double DEFAULT_SECONDS = 5;
+    private static final long USUAL_STEPS = 5_000_000_000L;
+    private static final long FEWEST_STEPS = 50_000_000;
 
-    private static final double SHORTEST_SECONDS = 0.05;
-
-    /** From the stock and with the saw of its definition. */
+    /** From the stock and with the saw of its definition, by the {@link #usual} deadline. */
     public static ShedCutting of(Shed shed) {
-        return of(shed, section -> stocks(shed, section), saw(shed), DEFAULT_SECONDS);
+        return of(shed, section -> stocks(shed, section), saw(shed), usual());
     }
 
     /**
-     * From given stock; all sections together take no longer than the time.
+     * The deadline of an order, counted in steps: the same shed is ordered alike each time, on a busy machine too. Most
+     * sheds are proven best in a tenth of a second; one that is not ends in about five.
+     */
+    public static Deadline usual() {
+        return Deadline.after(USUAL_STEPS);
+    }
+
+    /**
+     * From given stock, all sections together by a deadline.
      *
      * @param stocks what a section may be cut from, something without limit among it
      */
-    public static ShedCutting of(Shed shed, Function<Section, List<Stock>> stocks, Saw saw, double seconds) {
+    public static ShedCutting of(Shed shed, Function<Section, List<Stock>> stocks, Saw saw, Deadline deadline) {
         List<SectionCuts> sections = new ArrayList<>();
         Map<Section, List<Need>> bySection = needs(shed);
-        double end = System.nanoTime() / 1e9 + seconds;
         for (Map.Entry<Section, List<Need>> entry : bySection.entrySet()) {
-            double share = Math.max(0.01, (end - System.nanoTime() / 1e9) / (bySection.size() - sections.size()));
+            Deadline share = deadline.share(bySection.size() - sections.size());
             Section section = entry.getKey();
             sections.add(SectionCuts.of(section, entry.getValue(), stocks.apply(section), saw, share));
         }
-        planOpenAgain(sections, saw, end);
+        planOpenAgain(sections, saw, deadline);
         return new ShedCutting(sections, saw);
     }
 
-    /** Gives what time is left to the sections whose share of it was too small to prove their plan. */
-    private static void planOpenAgain(List<SectionCuts> sections, Saw saw, double end) {
-        long open = sections.stream().filter(s -> !s.proven()).count();
+    /** Gives what is left to the sections whose share was too small to prove their plan. */
+    static void planOpenAgain(List<SectionCuts> sections, Saw saw, Deadline deadline) {
+        int open = (int) sections.stream().filter(ShedCutting::isOpen).count();
         for (int k = 0; k < sections.size(); k++) {
             SectionCuts before = sections.get(k);
-            double share = (end - System.nanoTime() / 1e9) / Math.max(1, open);
-            if (!before.proven() && !before.searched() && share > SHORTEST_SECONDS) {
+            if (isOpen(before) && deadline.left() / open > FEWEST_STEPS) {
+                Deadline share = deadline.share(open--);
                 SectionCuts again = SectionCuts.of(before.section(), before.needs(), before.stocks(), saw, share);
                 sections.set(k, again.betterOf(before));
-                open--;
             }
         }
+    }
+
+    /** Whether more work could still better or prove a plan. */
+    private static boolean isOpen(SectionCuts cuts) {
+        return !cuts.proven() && !cuts.searched();
     }
 
     /** The saw of a shed's definition. */

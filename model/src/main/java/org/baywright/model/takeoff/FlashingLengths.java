@@ -4,6 +4,7 @@ import java.util.List;
 import org.baywright.model.cladding.Flashing;
 import org.baywright.model.cutting.Cutter;
 import org.baywright.model.cutting.CuttingJob;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Piece;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
@@ -14,17 +15,14 @@ import org.baywright.model.cutting.Stock;
  * @param flashing the folded section and its runs
  */
 public record FlashingLengths(Flashing flashing) {
-    /** The first plan is taken as it is: an order may not hang on how fast the machine is. */
-    private static final double NO_SEARCH = 0;
-
-    /** How many lengths to buy. */
+    /** How many lengths to buy, by the first plan. */
     public int toBuy() {
         List<Piece> pieces = flashing.runs().stream()
                 .flatMap(r -> r.strips(flashing.stockLength(), flashing.lap()).stream())
                 .map(strip -> Piece.square(strip, 1))
                 .toList();
         CuttingJob job = new CuttingJob(pieces, List.of(Stock.length(flashing.stockLength())), Saw.NONE);
-        return Cutter.plan(job, NO_SEARCH).barCount();
+        return Cutter.plan(job, Deadline.after(0)).barCount();
     }
 
     /** Laps along the runs. */

@@ -20,10 +20,10 @@ class CutterProperties {
     void tinyJobsAreSolvedAsByTryingEverything(@ForAll("tiny") CuttingJob job) {
         BruteForce.Score best = BruteForce.best(job);
         if (Double.isInfinite(best.cost())) {
-            assertThrows(IllegalArgumentException.class, () -> Cutter.plan(job, 60));
+            assertThrows(IllegalArgumentException.class, () -> Cutter.plan(job, Deadline.in(60)));
             return;
         }
-        CuttingPlan plan = Cutter.plan(job, 60);
+        CuttingPlan plan = Cutter.plan(job, Deadline.in(60));
         PlanChecks.isRight(plan);
         assertTrue(plan.proven());
         BruteForce.Score score = BruteForce.Score.of(plan);
@@ -60,7 +60,7 @@ class CutterProperties {
     /** A rare one keeps a gap of one step, 4000 here, between plan and bound. */
     @Property(tries = 40)
     void shedListsAreCutRightAndAllButProven(@ForAll("shed") CuttingJob job) {
-        CuttingPlan plan = Cutter.plan(job, 2);
+        CuttingPlan plan = Cutter.plan(job, Deadline.in(2));
         PlanChecks.isRight(plan);
         assertTrue(plan.cost() - plan.lowerBound() < 4000 + 1e-6);
         assertEquals(plan.barCount(), plan.bars().size());
@@ -68,7 +68,7 @@ class CutterProperties {
 
     @Property(tries = 20)
     void planCutShortIsStillRight(@ForAll("shed") CuttingJob job) {
-        PlanChecks.isRight(Cutter.plan(job, 0));
+        PlanChecks.isRight(Cutter.plan(job, Deadline.in(0)));
     }
 
     /** Up to seven pieces, several stock lengths, some of them in the yard or running out. */

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CutterTest {
-    private static final double AMPLE = 60;
+    private static Deadline ample() {
+        return Deadline.in(60);
+    }
 
     static Stream<PublishedJobs.Published> published() {
         return Stream.concat(PublishedJobs.singleLength(), PublishedJobs.severalLengths());
@@ -28,7 +30,7 @@ class CutterTest {
     @ParameterizedTest
     @MethodSource("published")
     void publishedJobsAreSolvedToTheirProvenOptimum(PublishedJobs.Published published) {
-        CuttingPlan plan = Cutter.plan(published.job(), AMPLE);
+        CuttingPlan plan = Cutter.plan(published.job(), ample());
         PlanChecks.isRight(plan);
         assertTrue(plan.proven());
         published.leastCost().ifPresent(least -> assertEquals(least, plan.cost(), 1e-6));
@@ -57,7 +59,7 @@ class CutterTest {
             {2150, 18},
             {2200, 20}
         };
-        CuttingPlan plan = Cutter.plan(job(rolls, Saw.NONE, Stock.length(5600)), AMPLE);
+        CuttingPlan plan = Cutter.plan(job(rolls, Saw.NONE, Stock.length(5600)), ample());
         assertEquals(73, plan.barCount());
         assertEquals(0.401, plan.wastePercent(), 0.0005);
         assertTrue(plan.proven());
@@ -67,7 +69,7 @@ class CutterTest {
     @Test
     void textbookRawsTake453() {
         int[][] finals = {{45, 97}, {36, 610}, {31, 395}, {14, 211}};
-        CuttingPlan plan = Cutter.plan(job(finals, Saw.NONE, Stock.length(100)), AMPLE);
+        CuttingPlan plan = Cutter.plan(job(finals, Saw.NONE, Stock.length(100)), ample());
         assertEquals(453, plan.barCount());
         assertTrue(plan.proven());
     }
@@ -75,13 +77,13 @@ class CutterTest {
     @Test
     void lastPieceNeedsNoKerf() {
         // 3 pieces, 2 cuts: 3 × 1998 + 2 × 3 = 6000.
-        CuttingPlan plan = Cutter.plan(job(new int[][] {{1998, 3}}, new Saw(3, 0), Stock.length(6000)), AMPLE);
+        CuttingPlan plan = Cutter.plan(job(new int[][] {{1998, 3}}, new Saw(3, 0), Stock.length(6000)), ample());
         assertEquals(1, plan.barCount());
         assertEquals(6, plan.kerfMm(), 1e-9);
         assertEquals(0, plan.offcutMm(), 1e-9);
         assertEquals(
                 2,
-                Cutter.plan(job(new int[][] {{1998, 3}}, new Saw(3.001, 0), Stock.length(6000)), AMPLE)
+                Cutter.plan(job(new int[][] {{1998, 3}}, new Saw(3.001, 0), Stock.length(6000)), ample())
                         .barCount());
     }
 
@@ -89,18 +91,18 @@ class CutterTest {
     void endTrimIsGivenUpOncePerBar() {
         assertEquals(
                 1,
-                Cutter.plan(job(new int[][] {{1995, 3}}, new Saw(2.5, 10), Stock.length(6000)), AMPLE)
+                Cutter.plan(job(new int[][] {{1995, 3}}, new Saw(2.5, 10), Stock.length(6000)), ample())
                         .barCount());
         assertEquals(
                 2,
-                Cutter.plan(job(new int[][] {{1995, 3}}, new Saw(2.5, 10.1), Stock.length(6000)), AMPLE)
+                Cutter.plan(job(new int[][] {{1995, 3}}, new Saw(2.5, 10.1), Stock.length(6000)), ample())
                         .barCount());
     }
 
     @Test
     void barIsAccountedForToTheMillimetre() {
         CuttingPlan plan =
-                Cutter.plan(job(new int[][] {{2500, 4}, {900, 3}}, new Saw(3, 10), Stock.length(8000)), AMPLE);
+                Cutter.plan(job(new int[][] {{2500, 4}, {900, 3}}, new Saw(3, 10), Stock.length(8000)), ample());
         for (Layout l : plan.layouts()) {
             double sum = l.piecesMm()
                     + l.kerfMm()
@@ -114,13 +116,13 @@ class CutterTest {
     @Test
     void yardIsUsedBeforeAnythingIsBought() {
         CuttingPlan plan =
-                Cutter.plan(job(new int[][] {{2000, 5}}, Saw.NONE, Stock.length(8000), Stock.offcut(2400, 3)), AMPLE);
+                Cutter.plan(job(new int[][] {{2000, 5}}, Saw.NONE, Stock.length(8000), Stock.offcut(2400, 3)), ample());
         assertEquals(8000, plan.purchasedMm());
         assertTrue(plan.layouts().stream().anyMatch(l -> l.stock().isOffcut()));
         assertTrue(plan.proven());
         assertEquals(
                 0,
-                Cutter.plan(job(new int[][] {{2000, 3}}, Saw.NONE, Stock.length(8000), Stock.offcut(2400, 3)), AMPLE)
+                Cutter.plan(job(new int[][] {{2000, 3}}, Saw.NONE, Stock.length(8000), Stock.offcut(2400, 3)), ample())
                         .cost());
     }
 
@@ -128,7 +130,8 @@ class CutterTest {
     void yardBarsAreNotBoughtAndThoseLeftAreTold() {
         Stock yard = Stock.offcut(2400, 3);
         Stock scrap = Stock.offcut(500, 2);
-        CuttingPlan plan = Cutter.plan(job(new int[][] {{2000, 5}}, Saw.NONE, Stock.length(8000), yard, scrap), AMPLE);
+        CuttingPlan plan =
+                Cutter.plan(job(new int[][] {{2000, 5}}, Saw.NONE, Stock.length(8000), yard, scrap), ample());
         assertEquals(1, plan.barsToBuy());
         assertEquals(
                 Map.of(scrap, 2),
@@ -144,7 +147,7 @@ class CutterTest {
         List<Piece> pieces = IntStream.range(0, 1600)
                 .mapToObj(k -> Piece.square(1500 + 1.7 * k, 1))
                 .toList();
-        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(8000)), Saw.NONE), 0.5);
+        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(8000)), Saw.NONE), Deadline.in(0.5));
         assertEquals(plan.proven() ? Verdict.PROVEN : Verdict.TOO_MANY_LENGTHS, plan.verdict());
     }
 
@@ -160,12 +163,12 @@ class CutterTest {
     void limitedStockIsNotOverdrawn() {
         CuttingJob job =
                 job(new int[][] {{3000, 6}}, Saw.NONE, Stock.length(6000).limitedTo(2), Stock.length(9000));
-        CuttingPlan plan = Cutter.plan(job, AMPLE);
+        CuttingPlan plan = Cutter.plan(job, ample());
         PlanChecks.isRight(plan);
         assertEquals(18_000, plan.cost());
         CuttingJob tooLittle =
                 job(new int[][] {{3000, 5}}, Saw.NONE, Stock.length(6000).limitedTo(2));
-        assertThrows(IllegalArgumentException.class, () -> Cutter.plan(tooLittle, AMPLE));
+        assertThrows(IllegalArgumentException.class, () -> Cutter.plan(tooLittle, ample()));
     }
 
     /** Best fit puts 4 and 3 together and is left with three bars; 4 + 2 + 2 and 3 + 3 + 2 take two. */
@@ -175,14 +178,14 @@ class CutterTest {
                 new int[][] {{4000, 1}, {3000, 2}, {2000, 3}},
                 Saw.NONE,
                 Stock.length(8000).limitedTo(2));
-        CuttingPlan plan = Cutter.plan(job, AMPLE);
+        CuttingPlan plan = Cutter.plan(job, ample());
         PlanChecks.isRight(plan);
         assertEquals(2, plan.barCount());
     }
 
     @Test
     void costsThatDoNotDivideAddUp() {
-        CuttingPlan plan = Cutter.plan(job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6500, 66.66666)), AMPLE);
+        CuttingPlan plan = Cutter.plan(job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6500, 66.66666)), ample());
         assertEquals(2 * 66.6667, plan.cost(), 1e-9);
         assertTrue(plan.proven());
     }
@@ -206,7 +209,7 @@ class CutterTest {
     @Test
     void dearBarsAreLeftAlone() {
         CuttingPlan plan = Cutter.plan(
-                job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6000, 60), Stock.priced(12_000, 130)), AMPLE);
+                job(new int[][] {{2000, 6}}, Saw.NONE, Stock.priced(6000, 60), Stock.priced(12_000, 130)), ample());
         assertEquals(120, plan.cost());
     }
 
@@ -217,9 +220,9 @@ class CutterTest {
         Mitre mitre = new Mitre(45, 100);
         CuttingJob job =
                 new CuttingJob(List.of(new Piece("A", 1000, 4, mitre)), List.of(Stock.length(4114)), new Saw(3, 0));
-        assertEquals(1, Cutter.plan(job, AMPLE).barCount());
+        assertEquals(1, Cutter.plan(job, ample()).barCount());
         CuttingJob shorter = new CuttingJob(job.pieces(), List.of(Stock.length(4113)), job.saw());
-        assertEquals(2, Cutter.plan(shorter, AMPLE).barCount());
+        assertEquals(2, Cutter.plan(shorter, ample()).barCount());
     }
 
     @Test
@@ -228,7 +231,7 @@ class CutterTest {
         List<Piece> pieces = List.of(
                 new Piece("A", 970, 6, new Mitre(45, 90)),
                 new Piece("B", 970, 6, new Mitre(30, 90 / Math.tan(Math.toRadians(30)))));
-        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(3000)), Saw.NONE), AMPLE);
+        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(3000)), Saw.NONE), ample());
         PlanChecks.isRight(plan);
         assertEquals(4, plan.barCount());
         assertTrue(plan.proven());
@@ -238,7 +241,7 @@ class CutterTest {
     void eachPieceOnTheBarsHasItsMark() {
         List<Piece> pieces =
                 List.of(Piece.square("A", 2000, 5), Piece.square("B", 2000, 3), Piece.square("C", 1500, 4));
-        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(6000)), Saw.NONE), AMPLE);
+        CuttingPlan plan = Cutter.plan(new CuttingJob(pieces, List.of(Stock.length(6000)), Saw.NONE), ample());
         Map<String, Long> marks = plan.bars().stream()
                 .flatMap(b -> b.marks().stream())
                 .collect(Collectors.groupingBy(m -> m, TreeMap::new, Collectors.counting()));
@@ -255,14 +258,14 @@ class CutterTest {
         List<Problem> problems = job.problems("list.csv");
         assertEquals(1, problems.size());
         assertTrue(problems.get(0).message().contains("R7"));
-        Exception e = assertThrows(IllegalArgumentException.class, () -> Cutter.plan(job, AMPLE));
+        Exception e = assertThrows(IllegalArgumentException.class, () -> Cutter.plan(job, ample()));
         assertTrue(e.getMessage().contains("R7"));
         assertFalse(e.getMessage().contains("C1"));
     }
 
     @Test
     void emptyListNeedsNoBars() {
-        CuttingPlan plan = Cutter.plan(new CuttingJob(List.of(), List.of(Stock.length(8000)), Saw.NONE), AMPLE);
+        CuttingPlan plan = Cutter.plan(new CuttingJob(List.of(), List.of(Stock.length(8000)), Saw.NONE), ample());
         assertEquals(0, plan.barCount());
         assertEquals(0, plan.wastePercent());
         assertTrue(plan.proven());
@@ -282,13 +285,13 @@ class CutterTest {
     @Test
     void sameJobGivesTheSamePlan() {
         CuttingJob job = Instances.uniform(120, 20, 100, 150, 5).job();
-        assertEquals(Cutter.plan(job, AMPLE), Cutter.plan(job, AMPLE));
+        assertEquals(Cutter.plan(job, ample()), Cutter.plan(job, ample()));
     }
 
     @Test
     void shedListsAreProven() {
         for (int seed = 0; seed < 20; seed++) {
-            CuttingPlan plan = Cutter.plan(Instances.shed(seed), AMPLE);
+            CuttingPlan plan = Cutter.plan(Instances.shed(seed), ample());
             PlanChecks.isRight(plan);
             assertTrue(plan.proven(), "shed " + seed);
         }
@@ -298,7 +301,7 @@ class CutterTest {
     void plantedPackingsAreFound() {
         for (int seed = 0; seed < 3; seed++) {
             Instances.Instance triplets = Instances.triplets(40, 1000, seed);
-            CuttingPlan plan = Cutter.plan(triplets.job(), AMPLE);
+            CuttingPlan plan = Cutter.plan(triplets.job(), ample());
             PlanChecks.isRight(plan);
             assertEquals(triplets.optimum(), plan.barCount());
         }
@@ -312,7 +315,7 @@ class CutterTest {
         IntStream.range(0, 100_000).forEach(k -> pieces.add(Piece.square(200 + 6000 * random.nextDouble(), 1)));
         CuttingJob job = new CuttingJob(pieces, List.of(Stock.length(8000), Stock.length(12_000)), new Saw(3, 10));
         long start = System.nanoTime();
-        CuttingPlan plan = Cutter.plan(job, 2);
+        CuttingPlan plan = Cutter.plan(job, Deadline.in(2));
         // The bound is two seconds; without one it takes minutes. The room between is for a busy machine.
         assertTrue((System.nanoTime() - start) / 1e9 < 30, "time");
         PlanChecks.isRight(plan);

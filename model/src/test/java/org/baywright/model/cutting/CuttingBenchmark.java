@@ -111,7 +111,8 @@ public final class CuttingBenchmark {
         Sum sum = new Sum();
         for (int k = 0; k < 300; k++) {
             long start = System.nanoTime();
-            boolean proven = Cutter.plan(Instances.shed(k), seconds).proven();
+            boolean proven =
+                    Cutter.plan(Instances.shed(k), Deadline.in(seconds)).proven();
             sum.add(k, proven, proven, (System.nanoTime() - start) / 1e9);
         }
         sum.print("sheds");
@@ -128,7 +129,7 @@ public final class CuttingBenchmark {
 
     private void run(Instances.Instance instance, int job, Sum sum) {
         long start = System.nanoTime();
-        CuttingPlan plan = Cutter.plan(instance.job(), seconds);
+        CuttingPlan plan = Cutter.plan(instance.job(), Deadline.in(seconds));
         double took = (System.nanoTime() - start) / 1e9;
         boolean isBest = plan.proven() || plan.barCount() == instance.optimum();
         sum.add(job, isBest, plan.proven(), took);

@@ -38,7 +38,7 @@ class RepackingTest {
         Instances.Instance job = Instances.triplets(20, 1000, 1);
         Draft first = bestFit(job);
         Order order = Order.of(job.job());
-        assertSame(first, new Repacking(order, first, Deadline.in(60)).improve(first.cost(), AMPLE));
+        assertSame(first, new Repacking(order, first).improve(first.cost(), AMPLE, Deadline.in(60)));
     }
 
     @Test
@@ -63,6 +63,6 @@ class RepackingTest {
 
     private static Draft repacked(Instances.Instance instance, Draft plan, long work) {
         Order order = Order.of(instance.job());
-        return new Repacking(order, plan, Deadline.in(60)).improve(instance.optimum() * order.cost()[0], work);
+        return new Repacking(order, plan).improve(instance.optimum() * order.cost()[0], work, Deadline.in(60));
     }
 }

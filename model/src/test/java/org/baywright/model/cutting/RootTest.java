@@ -9,11 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Lists of two random sheds, which rounding leaves open. A cost step is 500 mm of bar. */
 class RootTest {
     private static final Deadline AMPLE = Deadline.in(60);
     private static final int MOST_PATTERNS = 20_000;
+    private static final List<Stock> STOCKS = List.of(Stock.length(6500), Stock.length(8000), Stock.length(12_000));
     private static final String AT_THE_BOUND = "6690x10 6557x4 6303x10 6089.5x8 4390x10 4257x8 3403x10 3390x20 3257x8 "
             + "3248.5x4 3189.5x4 2990x10 2681.7x4 2512.2x8 2390x2 2030.8x4 1861.3x4 1778x4 1458x2 1140.5x8 939x2 874x8 "
             + "806x2 790x4 614.5x4 606x4";
@@ -26,8 +29,7 @@ class RootTest {
                 .map(p -> p.split("x"))
                 .map(p -> Piece.square(Double.parseDouble(p[0]), Integer.parseInt(p[1])))
                 .toList();
-        List<Stock> stocks = List.of(Stock.length(6500), Stock.length(8000), Stock.length(12_000));
-        return Order.of(new CuttingJob(pieces, stocks, new Saw(3, 10)));
+        return Order.of(new CuttingJob(pieces, STOCKS, new Saw(3, 10)));
     }
 
     private static Draft first(Order order) {
@@ -67,6 +69,27 @@ class RootTest {
         new Root(order, relaxation, MOST_PATTERNS).tryFew(incumbent, AMPLE);
         assertEquals(1172, incumbent.bound());
         assertEquals(1172, incumbent.best().orElseThrow().cost());
+    }
+
+    /** A better plan needs fewer patterns, so the tree is left and grown anew from those, until nothing better is left. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 7, 13, 14})
+    void eachBetterPlanStartsTheTreeAnew(int shed) {
+        CuttingJob one = Instances.shed(shed);
+        CuttingJob job = new CuttingJob(one.pieces(), STOCKS, one.saw());
+        Order order = Order.of(job);
+        Relaxation relaxation = relaxation(order);
+        Incumbent incumbent = new Incumbent(order, Optional.of(first(order)), (long) Math.ceil(relaxation.bound()));
+        Root root = new Root(order, relaxation, MOST_PATTERNS);
+        int trees = 1;
+        for (long before = incumbent.budget(); !root.isClosed(incumbent, 20_000, AMPLE); trees++) {
+            assertTrue(incumbent.budget() < before, "left for nothing");
+            before = incumbent.budget();
+        }
+        assertTrue(trees > 1, "closed with a plan it had not started from");
+        CuttingPlan best = Cutter.plan(job, Deadline.after(5_000_000_000L));
+        assertTrue(best.proven());
+        assertEquals(best.cost(), incumbent.best().orElseThrow().cost() * order.costUnit(), 1e-6);
     }
 
     @Test

@@ -59,9 +59,9 @@ class SwappingTest {
         Draft first = BestFit.pack(order, order.demand(), order.limit()).orElseThrow();
         long cost = 400_000 / (long) order.costUnit();
         assertTrue(first.cost() > cost, "nothing to do");
-        Draft found = Swapping.towards(order, first, cost, Deadline.in(60))
+        Draft found = Swapping.towards(order, first, cost)
                 .orElseThrow()
-                .improve(AMPLE)
+                .improve(AMPLE, Deadline.in(60))
                 .orElseThrow();
         assertTrue(found.isRight());
         assertEquals(cost, found.cost());
@@ -92,7 +92,7 @@ class SwappingTest {
         }
         Instances.Instance job = new Instances.Instance("halves", 1000, sizes, 100);
         Swapping walk = walk(job, bestFit(job), 51).orElseThrow();
-        assertTrue(walk.improve(Long.MAX_VALUE / 2).isEmpty());
+        assertTrue(walk.improve(Long.MAX_VALUE / 2, Deadline.in(60)).isEmpty());
     }
 
     private static Draft bestFit(Instances.Instance instance) {
@@ -101,11 +101,11 @@ class SwappingTest {
     }
 
     private static Optional<Draft> found(Instances.Instance instance, Draft plan, int bars, long work) {
-        return walk(instance, plan, bars).orElseThrow().improve(work);
+        return walk(instance, plan, bars).orElseThrow().improve(work, Deadline.in(60));
     }
 
     private static Optional<Swapping> walk(Instances.Instance instance, Draft plan, int bars) {
         Order order = Order.of(instance.job());
-        return Swapping.towards(order, plan, bars * order.cost()[0], Deadline.in(60));
+        return Swapping.towards(order, plan, bars * order.cost()[0]);
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +15,7 @@ class YardFirstTest {
                 List.of(Piece.square(2500, 2), Piece.square(1400, 2)),
                 List.of(Stock.offcut(1500, 1), Stock.length(8000)),
                 Saw.NONE);
-        CuttingPlan plan = Cutter.plan(job, 10);
+        CuttingPlan plan = Cutter.plan(job, Deadline.in(10));
         assertTrue(plan.proven());
         assertEquals(8000, plan.purchasedMm());
         assertTrue(plan.unusedYard().isEmpty(), "the yard bar lies about");
@@ -25,7 +26,23 @@ class YardFirstTest {
     void yardBarThatTakesNothingStays() {
         CuttingJob job = new CuttingJob(
                 List.of(Piece.square(2500, 3)), List.of(Stock.offcut(1500, 2), Stock.length(8000)), Saw.NONE);
-        assertEquals(2, Cutter.plan(job, 10).unusedYard().get(Stock.offcut(1500, 2)));
+        assertEquals(2, Cutter.plan(job, Deadline.in(10)).unusedYard().get(Stock.offcut(1500, 2)));
+    }
+
+    @Test
+    void longestYardBarComesFirst() {
+        // The long one takes both pieces; begun with the short one, two yard bars would be cut into.
+        Order order = Order.of(new CuttingJob(
+                List.of(Piece.square(5000, 1), Piece.square(1400, 2)),
+                List.of(Stock.offcut(1500, 1), Stock.offcut(3000, 1), Stock.length(8000)),
+                Saw.NONE));
+        Draft draft = new Draft(order);
+        draft.add(Pattern.of(2, new int[] {1, 2}), 1);
+        Draft used = YardFirst.used(order, draft);
+        assertTrue(used.isRight());
+        assertEquals(
+                Map.of(Pattern.of(2, new int[] {1, 0}), 1, Pattern.of(1, new int[] {0, 2}), 1),
+                Map.copyOf(used.times()));
     }
 
     @Test

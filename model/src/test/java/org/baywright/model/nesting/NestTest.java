@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.junit.jupiter.api.Test;
@@ -103,7 +104,7 @@ class NestTest {
 
     private static SectionCuts cuts(List<Need> needs, Stock... stocks) {
         Section section = Catalogue.shipped().section("SHS 100x100x5").orElseThrow();
-        SectionCuts cuts = SectionCuts.of(section, needs, List.of(stocks), SAW, 5);
+        SectionCuts cuts = SectionCuts.of(section, needs, List.of(stocks), SAW, Deadline.after(5_000_000_000L));
         BarChecks.areRight(cuts);
         return cuts;
     }

@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.definition.Seeds;
@@ -27,7 +28,7 @@ class RandomSectionsPropertyTest {
     void everyBarFitsAndNothingIsBoughtUnderTheBound(@ForAll("needs") List<Need> needs, @ForAll("saws") Saw saw) {
         Section section = Catalogue.shipped().section("RHS 200x100x5").orElseThrow();
         List<Stock> stocks = List.of(Stock.offcut(2500, 2), Stock.length(4000), Stock.length(6500));
-        BarChecks.areRight(SectionCuts.of(section, needs, stocks, saw, 0.3));
+        BarChecks.areRight(SectionCuts.of(section, needs, stocks, saw, Deadline.after(300_000_000)));
     }
 
     /** Every way of sharing up to five pieces among bars, in every order and every turn. */
@@ -41,7 +42,7 @@ class RandomSectionsPropertyTest {
                 .filter(n -> n.blank().tipMm() < 7100)
                 .toList();
         Assume.that(!few.isEmpty());
-        SectionCuts cuts = SectionCuts.of(section, few, stocks, saw, 1);
+        SectionCuts cuts = SectionCuts.of(section, few, stocks, saw, Deadline.after(1_000_000_000));
         double least = new EveryWay(stocks, saw).leastCost(few);
         assertTrue(cuts.boundCost() <= least + 1e-6, "bound " + cuts.boundCost() + " over " + least);
         assertTrue(cuts.cost() >= least - 1e-6, "cost " + cuts.cost() + " under " + least);

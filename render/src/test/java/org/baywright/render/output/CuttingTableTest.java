@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.baywright.model.cutting.Cutter;
 import org.baywright.model.cutting.CuttingJob;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Piece;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.SectionPlan;
@@ -21,7 +22,7 @@ class CuttingTableTest {
                 List.of(Stock.offcut(2500, 1), Stock.length(6000)),
                 new Saw(3, 10));
         StringBuilder out = new StringBuilder();
-        CuttingTable.write(List.of(new SectionPlan("X", Cutter.plan(job, 10))), out);
+        CuttingTable.write(List.of(new SectionPlan("X", Cutter.plan(job, Deadline.in(10)))), out);
         return out.toString().lines().toList();
     }
 

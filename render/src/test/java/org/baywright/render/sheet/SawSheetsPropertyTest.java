@@ -10,6 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
@@ -31,7 +32,7 @@ class SawSheetsPropertyTest {
     }
 
     private static ShedCutting cutting(Shed shed) {
-        return ShedCutting.of(shed, ShedCutting::catalogueLengths, Saw.USUAL, 0.5);
+        return ShedCutting.of(shed, ShedCutting::catalogueLengths, Saw.USUAL, Deadline.after(500_000_000));
     }
 
     @Property(tries = 12, seed = Seeds.SHEDS)
