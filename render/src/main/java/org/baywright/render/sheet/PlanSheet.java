@@ -90,6 +90,7 @@ final class PlanSheet {
         plan.steel(view, strip);
         plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
+        walls.dimension(view, axes, first(strip), last(strip));
         ridge(view, strip);
         liftingBeam(view, strip);
         bays(view, strip);
