@@ -8,6 +8,7 @@ import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -31,15 +32,18 @@ final class JointDetail {
     private final Shed shed;
     private final FrameView frame;
     private final Joint joint;
+    private final boolean noted;
 
-    private JointDetail(Shed shed, FrameView frame, Joint joint) {
+    private JointDetail(Shed shed, FrameView frame, Joint joint, boolean noted) {
         this.shed = shed;
         this.frame = frame;
         this.joint = joint;
+        this.noted = noted;
     }
 
-    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell) {
-        new JointDetail(frame.shed(), frame.bare(), joint).draw(sheet, cell);
+    /** Draws a joint; noted when notes on its sheet say whose the sizes of welds are. */
+    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell, boolean noted) {
+        new JointDetail(frame.shed(), frame.bare(), joint, noted).draw(sheet, cell);
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {
@@ -62,6 +66,16 @@ final class JointDetail {
             figures(new DetailFigures(view, Projection.front(), window));
         }
         names(view, window);
+        welds(new JointWelds(view, frame.lines(), window, noted));
+    }
+
+    /** After the names, which need their paper more. */
+    private void welds(JointWelds welds) {
+        Assemblies assemblies = Assemblies.of(shed);
+        joint.kinds().stream()
+                .filter(kind -> !kind.isMember())
+                .flatMap(kind -> frame.distinct(kind).stream())
+                .forEach(plate -> welds.draw(assemblies, plate.part()));
     }
 
     /** Depths of column and rafter, and upright end plates with their holes and the rafter on them. */

@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.Slab;
+import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
+import org.baywright.model.takeoff.Weld;
+import org.baywright.model.takeoff.Welds;
 import org.baywright.render.dimension.Dimension;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Stroke;
+import org.baywright.render.mark.Text;
 import org.junit.jupiter.api.Test;
 
 /** Joints close up: what the base stands in, and how each plate is welded. */
@@ -49,6 +54,23 @@ class JointDetailTest {
                 .filter(s -> s.closed() && s.points().size() == 4)
                 .count();
         assertEquals(2 * 4, boxes);
+    }
+
+    /** Each plate of the joints has the leg that the weld list gives it, and its mark in the tail. */
+    @Test
+    void everyPlateHasTheWeldOfTheList() {
+        List<String> said = Sheds.texts(joints()).map(Text::content).toList();
+        for (PartKind kind : List.of(PartKind.BASE_PLATE, PartKind.CAP_PLATE, PartKind.APEX_PLATE)) {
+            Part plate = BUILDING.shed().parts(kind).get(0);
+            Weld listed = Welds.of(BUILDING.shed()).list().stream()
+                    .filter(w -> w.plate().equals(plate.mark()))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(said.contains("z" + Math.round(listed.leg())), said::toString);
+            assertTrue(said.stream().anyMatch(w -> w.matches(plate.mark() + "(, or as engineer)?")), plate.mark());
+        }
+        assertTrue(String.join(" ", said).contains("engineer"));
+        Sheds.assertReadable(joints());
     }
 
     private static List<Stroke> strokes(Layer layer) {
