@@ -31,8 +31,8 @@ final class AssemblyBlock {
     private static final double TEXT = 2.5;
     private static final double GAP = 3;
 
-    /** A line of words over the second view. */
-    private static final double CAPTION = 5;
+    /** A line of words over the second view, clear of the break lines of both views. */
+    private static final double CAPTION = 6.5;
 
     private final Assembly assembly;
     private final GridPlaces places;
