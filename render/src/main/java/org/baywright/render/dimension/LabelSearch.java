@@ -25,6 +25,9 @@ final class LabelSearch {
     private static final double GRID = 2;
     private static final double LANDING = 2;
 
+    /** Room before and after words, so that two labels in one line do not read as one. */
+    private static final double APART = 4;
+
     /** What one step down the list of wishes costs, in mm of distance. */
     private static final double WISH = 3;
 
@@ -66,7 +69,7 @@ final class LabelSearch {
             Vec2 centre = centre(r, deg);
             TurnedBox box = box(centre);
             double unspoilt = (beside ? 0 : r + 10 + steep(centre)) + wish(deg);
-            if (unspoilt < bestCost - 1e-9 && field.free(box)) {
+            if (unspoilt < bestCost - 1e-9 && field.free(box.longer(APART))) {
                 judge(centre, box, beside, unspoilt);
             }
         }

@@ -3,12 +3,14 @@ package org.baywright.render.dimension;
 import java.util.ArrayList;
 import java.util.List;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.render.mark.Bounds;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.ViewPort;
+import org.locationtech.jts.geom.Envelope;
 
 /** The pitch of a roof: a right triangle floating over the roof line, its long side parallel to it, and the angle. */
 final class PitchMark {
@@ -28,7 +30,7 @@ final class PitchMark {
         for (double off = FLOAT; off < 30; off += 4) {
             for (double station : STATIONS) {
                 Ink ink = ink(view.toPaper(eave.plus(rise.times(station))), rise, pitchDeg, text, off);
-                if (ink.texts().stream().map(TurnedBox::of).allMatch(field::free)) {
+                if (field.free(TurnedBox.of(box(ink)))) {
                     field.take(ink);
                     return ink;
                 }
@@ -36,6 +38,12 @@ final class PitchMark {
         }
         Label label = Label.of(view.toPaper(eave.plus(rise.times(0.5))), Label.Pointer.ARROW, text);
         return Ink.of(field.place(label.preferring(Spot.ABOVE)).marks());
+    }
+
+    private static Envelope box(Ink ink) {
+        Envelope box = Bounds.of(ink.lines());
+        box.expandToInclude(Bounds.of(ink.texts()));
+        return box;
     }
 
     private static Ink ink(Vec2 onRoof, Vec2 rise, double pitchDeg, String text, double off) {

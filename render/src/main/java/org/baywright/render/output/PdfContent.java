@@ -70,6 +70,9 @@ final class PdfContent {
         if (next == pen) {
             return;
         }
+        if (next.grey() != (pen == null ? BLACK : pen.grey())) {
+            out.number(next.grey()).put("G ");
+        }
         if (pen == null || next.width() != pen.width()) {
             out.number(next.width()).put("w ");
         }

@@ -98,7 +98,7 @@ public final class SvgWriter {
     /** Full lines end round, dashes square, as in the PDF. */
     private static String look(Pen pen) {
         String dashes = pen.dashes().stream().map(Numbers::plain).collect(Collectors.joining(" "));
-        return " " + pen.name().toLowerCase(Locale.ROOT) + "\" stroke=\"#000\" stroke-width=\""
+        return " " + pen.name().toLowerCase(Locale.ROOT) + "\" stroke=\"" + tone(pen.grey()) + "\" stroke-width=\""
                 + Numbers.plain(pen.width()) + "\""
                 + (dashes.isEmpty() ? " stroke-linecap=\"round\"" : " stroke-dasharray=\"" + dashes + "\"") + ">";
     }

@@ -23,20 +23,31 @@ public enum Pen {
     STRING(0.35, 12, 3),
     /** Dimension, extension and leader lines, thin table rules. */
     DIMENSION(0.18),
-    /** Hatching. */
-    HATCH(0.18);
+    /** Hatching and the ribs of sheets: grey, so that leaders and edges stand out among them. */
+    HATCH(0.18, 0.5, new double[0]);
 
     private final double width;
+    private final double grey;
     private final List<Double> dashes;
 
     Pen(double width, double... dashes) {
+        this(width, 0, dashes);
+    }
+
+    Pen(double width, double grey, double[] dashes) {
         this.width = width;
+        this.grey = grey;
         this.dashes = java.util.Arrays.stream(dashes).boxed().toList();
     }
 
     /** Line width, mm. */
     public double width() {
         return width;
+    }
+
+    /** From 0 black to 1 white. */
+    public double grey() {
+        return grey;
     }
 
     /** Lengths of dash and gap in turn, mm; empty for a full line. */

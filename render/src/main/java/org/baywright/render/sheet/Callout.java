@@ -47,6 +47,7 @@ record Callout(int detail, String sheet) {
             Vec2 centre = at.plus(off);
             Vec2 way = off.unit();
             view.draw(marks(centre));
+            view.keepClear(box(centre));
             view.draw(List.of(
                     Stroke.line(at.plus(way.times(1.5)), centre.minus(way.times(RADIUS)), Pen.DIMENSION, Layer.LABEL)));
         });

@@ -1,10 +1,10 @@
 package org.baywright.render.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.baywright.model.catalogue.SheetProfile;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.definition.RoofWater;
@@ -28,10 +28,12 @@ record FinishesKey(Building building) {
 
     private static final double LOW = 2;
 
-    /** A key higher than this would reach into what stands over a view's title. */
+    /** Height of the room kept for a key. */
     static final double MOST = 17;
 
     private static final double NARROWEST = 90;
+
+    private static final String SCHEDULE = "Clear sizes of openings: see the door and window schedule.";
 
     /** Draws the key beside the title of a view, in words short enough for the room there. */
     void draw(SheetBuilder sheet, PlacedView view, Envelope cell, Predicate<OpeningPlace> shown) {
@@ -49,27 +51,58 @@ record FinishesKey(Building building) {
         if (!building.shed().definition().envelope().isFull() || width < NARROWEST) {
             return;
         }
-        Scale scale = view.port().scale();
-        Notes all = notes(scale, width, openings(shown));
-        Notes notes = all.height() + LOW <= MOST
-                ? all
-                : notes(scale, width, "Clear sizes of openings: see the door and window schedule.");
-        sheet.draw(notes.draw(new Vec2(room.getMinX() + LOW, room.getMinY() + LOW + notes.height())));
+        String openings = openings(shown);
+        String elsewhere = openings.isEmpty() ? "" : SCHEDULE;
+        String materials = materials(view.port().scale());
+        Stream.of(
+                        List.of(materials, openings),
+                        List.of(materials, elsewhere),
+                        List.of(materials + " " + elsewhere),
+                        List.of(profiles() + " " + elsewhere))
+                .map(words -> notes(words, width))
+                .filter(notes -> view.isFree(foot(room, notes)))
+                .findFirst()
+                .ifPresent(notes -> {
+                    Envelope paper = foot(room, notes);
+                    sheet.draw(notes.draw(new Vec2(paper.getMinX(), paper.getMaxY())));
+                });
     }
 
-    private Notes notes(Scale scale, double width, String openings) {
+    /** The paper that notes take at the foot of their room, less the last one's gap to a next. */
+    private static Envelope foot(Envelope room, Notes notes) {
+        double left = room.getMinX() + LOW;
+        double low = room.getMinY() + LOW;
+        return new Envelope(left, left + notes.width(), low, low + notes.height());
+    }
+
+    private static Notes notes(List<String> paragraphs, double width) {
+        return Notes.of(
+                paragraphs.stream()
+                        .map(String::strip)
+                        .filter(words -> !words.isEmpty())
+                        .map(Paragraph::of)
+                        .toList(),
+                width);
+    }
+
+    private String materials(Scale scale) {
         Sheeting sheeting = building.shed().definition().envelope().sheeting();
         RoofWater water = building.shed().definition().envelope().roofWater();
         String roof = sheets(sheeting.roof().profile(), sheeting.roof().colour(), scale);
         String walls = sheets(sheeting.walls().profile(), sheeting.walls().colour(), scale);
-        String sheets = roof.equals(walls) ? "Roof and walls: " + roof : "Roof: " + roof + " Walls: " + walls;
-        List<Paragraph> words = new ArrayList<>();
-        words.add(Paragraph.of(sheets + " Roof water: " + water.gutter().name() + ", "
-                + water.downpipe().name() + "."));
-        if (!openings.isEmpty()) {
-            words.add(Paragraph.of(openings));
-        }
-        return Notes.of(words, width);
+        return roofAndWalls(roof, walls) + " Roof water: " + water.gutter().name() + ", "
+                + water.downpipe().name() + ".";
+    }
+
+    private String profiles() {
+        Sheeting sheeting = building.shed().definition().envelope().sheeting();
+        return roofAndWalls(
+                sheeting.roof().profile().name() + ".",
+                sheeting.walls().profile().name() + ".");
+    }
+
+    private static String roofAndWalls(String roof, String walls) {
+        return roof.equals(walls) ? "Roof and walls: " + roof : "Roof: " + roof + " Walls: " + walls;
     }
 
     private static String sheets(SheetProfile profile, String colour, Scale scale) {

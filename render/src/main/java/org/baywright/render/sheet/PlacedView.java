@@ -95,7 +95,9 @@ final class PlacedView {
         double room = Math.max(LEAST_BAR, Math.min(BAR, cell.getMaxX() - end - BAR_GAP));
         ScaleBar bar = new ScaleBar(port.scale(), room);
         draw(bar.draw(new Vec2(end + BAR_GAP - 4, y - 1.2)));
-        return end + BAR_GAP - 4 + bar.length();
+        double barEnd = end + BAR_GAP - 4 + bar.length();
+        field.obstacle(new Envelope(x, barEnd + FIGURE, cell.getMinY(), cell.getMinY() + FOOT));
+        return barEnd;
     }
 
     /** How far to the right title and bar reach along the foot of the cell. */
@@ -135,6 +137,11 @@ final class PlacedView {
     /** A straight line of the view. */
     void line(Vec2 from, Vec2 to, Pen pen, Layer layer) {
         draw(List.of(Stroke.line(port.toPaper(from), port.toPaper(to), pen, layer)));
+    }
+
+    /** Paper that no label may take. */
+    void keepClear(Envelope paper) {
+        field.obstacle(paper);
     }
 
     /** Whether nothing is written on some paper, and it may be written on. */

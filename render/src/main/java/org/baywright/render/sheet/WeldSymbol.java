@@ -93,7 +93,7 @@ record WeldSymbol(Vec2 target, boolean toRight, double legMm, boolean allRound, 
         List<Mark> marks = new ArrayList<>();
         marks.add(Stroke.line(target, bend, Pen.DIMENSION, Layer.LABEL));
         marks.add(arrow(bend));
-        marks.add(Stroke.line(bend, tail, Pen.HATCH, Layer.LABEL));
+        marks.add(Stroke.line(bend, tail, Pen.DIMENSION, Layer.LABEL));
         marks.add(new Stroke(
                 List.of(
                         tail.plus(new Vec2(way * TAIL, TAIL * 0.7)),
