@@ -15,7 +15,7 @@ public final class AnchorOrder {
     private static final int LEAST_SPARE = 2;
 
     /** Plate washer under the nut. @source washer and hole sizes in base plates (trade FAQ, NZ): 50 x 6 */
-    private static final double WASHER = 6;
+    public static final double WASHER = 6;
 
     /** Nut 0.8 of the thread and a little thread past it. Common practice, no source. */
     private static final double PAST_NUT = 10;

@@ -31,21 +31,23 @@ final class AssemblyBlock {
     private static final double TEXT = 2.5;
     private static final double GAP = 3;
 
-    /** A line of words over the second view. */
-    private static final double CAPTION = 5;
+    /** A line of words over the second view, clear of the break lines of both views. */
+    private static final double CAPTION = 6.5;
 
     private final Assembly assembly;
+    private final GridPlaces places;
     private final PieceView view;
     private final double left = MemberBlock.VIEWS + 4;
     private final double right = SheetFrame.room().getWidth() - 4;
 
-    private AssemblyBlock(Assembly assembly) {
+    private AssemblyBlock(Assembly assembly, GridPlaces places) {
         this.assembly = assembly;
+        this.places = places;
         this.view = PieceView.of(assembly.member(), assembly.welded(), List.of(), right - left);
     }
 
-    static Block of(Assembly assembly) {
-        return new AssemblyBlock(assembly).block();
+    static Block of(Assembly assembly, GridPlaces places) {
+        return new AssemblyBlock(assembly, places).block();
     }
 
     private Block block() {
@@ -152,7 +154,7 @@ final class AssemblyBlock {
         words.add(new Paragraph("", assembly.mark() + "  " + assembly.member().mark() + " with its plates", Face.BOLD));
         words.add(Paragraph.of(assembly.quantity() + " off, " + MemberBlock.kg(assembly.massKg())
                 + " kg each without welds: "
-                + MemberBlock.places(assembly.member().kind(), assembly.places()) + "."));
+                + places.of(assembly) + "."));
         words.add(Paragraph.of(MemberBlock.scaleWords(view)));
         Notes notes = Notes.of(words, MemberBlock.WORDS);
         marks.addAll(notes.draw(new Vec2(0, 0)));

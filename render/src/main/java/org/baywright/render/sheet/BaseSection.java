@@ -5,6 +5,7 @@ import java.util.List;
 import org.baywright.model.definition.Anchor;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Annotations;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Label;
@@ -32,12 +33,14 @@ final class BaseSection {
     private final Anchor anchor;
     private final double grout;
     private final double top;
+    private final AnchorFigure figure;
 
-    BaseSection(PlateUse use, Anchor anchor, double grout) {
+    BaseSection(Shed shed, PlateUse use) {
         this.use = use;
-        this.anchor = anchor;
-        this.grout = grout;
+        this.anchor = shed.definition().anchor();
+        this.grout = shed.definition().plates().groutGap();
         this.top = grout + use.thickness();
+        this.figure = AnchorFigure.of(shed, top);
     }
 
     void draw(SheetBuilder sheet, Envelope cell) {
@@ -50,7 +53,7 @@ final class BaseSection {
         grout(view);
         rectangle(view, new Envelope(-use.width() / 2, use.width() / 2, grout, top), Pen.CUT, Layer.PLATE);
         column(view);
-        holeLines().forEach(x -> anchor(view, x));
+        holeLines().forEach(x -> figure.draw(view, x));
         dimensions(view.annotate(), bounds);
         labels(view);
     }
@@ -79,14 +82,6 @@ final class BaseSection {
 
     private List<Double> holeLines() {
         return use.holes().stream().map(h -> h.at().x()).distinct().sorted().toList();
-    }
-
-    private void anchor(PlacedView view, double x) {
-        double bit = anchor.holeDiameter() / 2;
-        double rod = anchor.rodDiameter() / 2;
-        rectangle(view, new Envelope(x - bit, x + bit, -anchor.embedment(), 0), Pen.HIDDEN, Layer.ANCHOR);
-        rectangle(view, new Envelope(x - rod, x + rod, -anchor.embedment(), top + 2 * rod), Pen.VISIBLE, Layer.ANCHOR);
-        view.line(new Vec2(x, -anchor.embedment() - 10), new Vec2(x, top + 4 * rod), Pen.GRID, Layer.ANCHOR);
     }
 
     private static void rectangle(PlacedView view, Envelope box, Pen pen, Layer layer) {

@@ -147,8 +147,7 @@ final class BaseSheet {
                 if (i == 0) {
                     notes(sheet, cell);
                 } else if (i == 1) {
-                    double grout = shed.definition().plates().groutGap();
-                    new BaseSection(PlateUse.underColumn(stands), anchor, grout).draw(sheet, cell);
+                    new BaseSection(shed, PlateUse.underColumn(stands)).draw(sheet, cell);
                 } else {
                     new PlateDetail(uses.get(i - EXTRA), anchor).draw(sheet, cell);
                 }

@@ -6,7 +6,8 @@ import java.util.List;
 final class Cautions {
     /** Common practice, no source. */
     private static final String WELDS =
-            "Welds: 6 mm fillet all round at base, cap, knee, apex and lean-to plates, or as the engineer shows.";
+            "Welds: 6 mm fillet all round at base, cap, knee, apex and lean-to plates; every size,"
+                    + " as z6 at a symbol, is for the engineer to confirm.";
 
     /** On every sheet. */
     static final String BAND =

@@ -47,16 +47,26 @@ final class Envelopes {
                 new ArrayList<>(Steelwork.items(shed, (part, place) -> isSeen(part) && shown.test(part, place)));
         List<Item> blinds = new ArrayList<>();
         List<ThinLine> lines = new ArrayList<>();
+        boolean open = isOpen(shed);
         for (Surface surface : building.cladding().surfaces()) {
             SheetedPlane plane = new SheetedPlane(surface);
             blinds.addAll(plane.blinds());
             lines.addAll(plane.edges());
             lines.addAll(plane.ribs(every(surface.profile(), scale)));
+            if (open && surface.role() == Surface.Role.WALL) {
+                lines.addAll(plane.ribsInside(every(surface.profile(), scale)));
+            }
         }
-        leaves(shed, blinds, lines);
+        leaves(shed, open, blinds, lines);
         building.cladding().gutters().forEach(g -> gutter(building, g, items));
         building.cladding().flashings().forEach(f -> flashing(building, f, lines));
         return new Scene(items, blinds, lines);
+    }
+
+    /** Whether a bay of some wall is left open, so that the inside of others may be seen. */
+    private static boolean isOpen(Shed shed) {
+        return shed.wallCovers().size()
+                < shed.walls().stream().mapToInt(wall -> wall.bays().size()).sum();
     }
 
     /** One rib in so many is drawn at a scale. */
@@ -75,7 +85,7 @@ final class Envelopes {
         };
     }
 
-    private static void leaves(Shed shed, List<Item> blinds, List<ThinLine> lines) {
+    private static void leaves(Shed shed, boolean open, List<Item> blinds, List<ThinLine> lines) {
         var walls = shed.definition().envelope().walls();
         double girts = walls.girts().flush() ? 0 : walls.girts().member().depth();
         double out = girts
@@ -86,6 +96,9 @@ final class Envelopes {
                 .forEach(leaf -> {
                     blinds.addAll(leaf.blinds());
                     lines.addAll(leaf.lines());
+                    if (open) {
+                        lines.addAll(leaf.linesInside());
+                    }
                 });
     }
 

@@ -8,6 +8,7 @@ import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.baywright.model.geometry.Tolerance;
+import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Place;
@@ -23,7 +24,7 @@ import org.baywright.render.dimension.Row;
 import org.baywright.render.dimension.Table;
 
 /**
- * Where bolts go, and in which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
+ * Where welded pieces and bolts go, and in which order the steel is stood: a braced bay first, which then holds what follows on both sides. Common practice,
  * no source; whoever plans the lifts may choose another.
  */
 final class ErectionSheet {
@@ -34,6 +35,14 @@ final class ErectionSheet {
             Column.numbers("Pieces"),
             Column.numbers("Lift as, kg"),
             Column.words("Before going on"));
+
+    private static final List<Column> PIECES = List.of(
+            Column.words("Mark"),
+            Column.words("What"),
+            Column.words("Section"),
+            Column.numbers("How many"),
+            Column.numbers("Steel each, kg"),
+            Column.words("Goes to"));
 
     private static final List<Column> BOLTS = List.of(
             Column.words("Bolt"),
@@ -60,6 +69,10 @@ final class ErectionSheet {
         ErectionSheet sheet = new ErectionSheet(shed);
         sheet.steps();
         SheetFlow flow = new SheetFlow();
+        flow.columns(List.of(Paragraph.of(GridPlaces.MEANING)), 1);
+        flow.table(
+                "Where each welded piece goes",
+                new Table(PIECES, pieces(shed), SheetFrame.room().getWidth()).filling());
         List<Row> bolts = bolts(shed);
         if (!bolts.isEmpty()) {
             flow.table(
@@ -72,7 +85,25 @@ final class ErectionSheet {
         List<Paragraph> notes = new ArrayList<>(List.of(Paragraph.heading("While it stands unfinished")));
         cautions().forEach(words -> notes.add(Paragraph.bullet(words)));
         flow.columns(notes, 3);
-        return flow.drafts("S8.", first, bolts.isEmpty() ? "Order of erection" : "Bolts and order of erection");
+        return flow.drafts(
+                "S8.", first, bolts.isEmpty() ? "Pieces and order of erection" : "Pieces, bolts and order of erection");
+    }
+
+    /** Every way in which a member is made up with plates, and where it goes. */
+    static List<Row> pieces(Shed shed) {
+        Assemblies assemblies = Assemblies.of(shed);
+        GridPlaces places = new GridPlaces(shed.setOut());
+        return shed.parts().stream()
+                .flatMap(part -> assemblies.of(part).stream())
+                .filter(assembly -> !assembly.welded().isEmpty())
+                .map(assembly -> Row.of(
+                        assembly.mark(),
+                        assembly.member().kind().label(),
+                        assembly.member().material().description(),
+                        String.valueOf(assembly.quantity()),
+                        Figure.decimal(assembly.massKg(), 1),
+                        places.of(assembly)))
+                .toList();
     }
 
     /** Where each bolt goes, with what it grips. */

@@ -25,6 +25,12 @@ import org.baywright.model.setout.SetOut;
  * @param kinds the parts that are named on it
  */
 record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<PartKind> kinds) {
+    /** So much of a column is seen over its base plate. */
+    private static final double STUB = 75;
+
+    /** So much is seen below the concrete. */
+    private static final double BELOW = 20;
+
     /** The joints of a frame that differ, from the outside in. */
     static List<Joint> of(Shed shed, int frame) {
         SetOut setOut = shed.setOut();
@@ -102,12 +108,19 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
 
     private static Joint base(Shed shed, ColumnLine line, int frame) {
         double column = column(shed, line, frame).depth();
-        double depth = shed.definition().anchor().embedment();
-        Vec2 centre = new Vec2(line.x() + line.inward() * column / 2, -depth / 4);
+        double plate = shed.parts(PartKind.BASE_PLATE).stream()
+                .mapToDouble(p -> p.solid().axisLength())
+                .max()
+                .orElse(0);
+        double high = shed.definition().plates().groutGap() + plate + STUB;
+        double depth = Math.max(
+                shed.definition().anchor().embedment(),
+                -new SlabSection(shed, frame).bounds().getMinY());
+        Vec2 centre = new Vec2(line.x() + line.inward() * column / 2, (high - depth - BELOW) / 2);
         return new Joint(
                 "BASE, LINE " + line.letter(),
                 centre,
-                Math.max(1.6 * column, depth + 60),
+                Math.max(1.6 * column, (high + depth + BELOW) / 2),
                 line,
                 List.of(PartKind.COLUMN, PartKind.BASE_PLATE));
     }

@@ -4,14 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Anchor;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.RoofLine;
 import org.baywright.render.dimension.Figure;
+import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
@@ -23,20 +27,23 @@ import org.locationtech.jts.geom.Envelope;
 /** One joint close up in its cell: the frame's own lines, cut off by a thin border, with its parts named. */
 final class JointDetail {
     private static final Margins MARGINS = new Margins(5, 5, 3, 4);
-    private static final Margins BASE_MARGINS = new Margins(5, 17, 12, 4);
+    private static final Margins BASE_MARGINS = new Margins(15, 17, 12, 4);
 
     private final Shed shed;
     private final FrameView frame;
     private final Joint joint;
+    private final boolean noted;
 
-    private JointDetail(Shed shed, FrameView frame, Joint joint) {
+    private JointDetail(Shed shed, FrameView frame, Joint joint, boolean noted) {
         this.shed = shed;
         this.frame = frame;
         this.joint = joint;
+        this.noted = noted;
     }
 
-    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell) {
-        new JointDetail(frame.shed(), frame.bare(), joint).draw(sheet, cell);
+    /** Draws a joint; noted when notes on its sheet say whose the sizes of welds are. */
+    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell, boolean noted) {
+        new JointDetail(frame.shed(), frame.bare(), joint, noted).draw(sheet, cell);
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {
@@ -59,6 +66,16 @@ final class JointDetail {
             figures(new DetailFigures(view, Projection.front(), window));
         }
         names(view, window);
+        welds(new JointWelds(view, frame.lines(), window, noted));
+    }
+
+    /** After the names, which need their paper more. */
+    private void welds(JointWelds welds) {
+        Assemblies assemblies = Assemblies.of(shed);
+        joint.kinds().stream()
+                .filter(kind -> !kind.isMember())
+                .flatMap(kind -> frame.distinct(kind).stream())
+                .forEach(plate -> welds.draw(assemblies, plate.part()));
     }
 
     /** Depths of column and rafter, and upright end plates with their holes and the rafter on them. */
@@ -126,8 +143,8 @@ final class JointDetail {
 
     /** The floor, the string line, the anchors, and the sizes that set the plate. */
     private void base(PlacedView view, Envelope window) {
-        view.draw(Window.cut(frame.anchors(), window), Pen.VISIBLE, Layer.ANCHOR);
-        view.line(new Vec2(window.getMinX(), 0), new Vec2(window.getMaxX(), 0), Pen.CUT, Layer.GROUND);
+        SlabSection concrete = new SlabSection(shed, frame.frame());
+        view.draw(Window.cut(concrete.lines(), window), Pen.CUT, Layer.CONCRETE);
         double x = joint.line().x();
         view.line(new Vec2(x, window.getMinY()), new Vec2(x, window.getMaxY()), Pen.STRING, Layer.GRID);
         Anchor anchor = shed.definition().anchor();
@@ -139,13 +156,20 @@ final class JointDetail {
         double top = grout + plate.part().solid().axisLength();
         double half = plate.part().solid().profile().depth() / 2;
         double centre = joint.centre().x();
-        List<Double> across = Stream.concat(
-                        Stream.of(centre - half, centre + half, x),
-                        plate.part().holes().stream().map(h -> centre + h.at().x()))
+        List<Double> holes = plate.part().holes().stream()
+                .map(h -> centre + h.at().x())
+                .distinct()
+                .toList();
+        grout(view, new Envelope(centre - half, centre + half, 0, grout));
+        holes.forEach(at -> AnchorFigure.of(shed, top).draw(view, at));
+        Stream<Double> edge = Stream.of(concrete.bounds().getMinX()).filter(at -> at > window.getMinX());
+        List<Double> across = Stream.of(Stream.of(centre - half, centre + half, x), holes.stream(), edge)
+                .flatMap(all -> all)
                 .distinct()
                 .sorted()
                 .toList();
         view.annotate().chainBelow(across, 0);
+        depths(view, concrete.bounds(), window);
         view.annotate()
                 .chainRight(
                         Stream.of(-anchor.embedment(), 0.0, grout, top)
@@ -155,10 +179,32 @@ final class JointDetail {
         view.annotate().note(new Vec2(centre - half + 35, -anchor.embedment() / 2), anchorWords(anchor));
     }
 
+    private static void grout(PlacedView view, Envelope bed) {
+        if (bed.getHeight() > 0) {
+            List<Vec2> corners = Profile.box(bed.getMinX(), bed.getMinY(), bed.getMaxX(), bed.getMaxY());
+            view.draw(List.of(
+                    new Fill(List.of(corners.stream().map(view.port()::toPaper).toList()), 0.8, Layer.CONCRETE, "")));
+            view.annotate().mark(new Vec2(bed.getMaxX() - 8, bed.centre().y), "Grout");
+        }
+    }
+
+    /** How deep the concrete is here, and the slab beside it. */
+    private void depths(PlacedView view, Envelope concrete, Envelope window) {
+        Slab slab = shed.definition().ground().slab();
+        view.annotate()
+                .chainLeft(
+                        Stream.of(concrete.getMinY(), -slab.flat(), 0.0)
+                                .distinct()
+                                .sorted()
+                                .toList(),
+                        Math.max(concrete.getMinX(), window.getMinX()));
+    }
+
     private static String[] anchorWords(Anchor anchor) {
         return new String[] {
             anchor.size() + " chemical anchor",
-            "hole \u2300" + Figure.length(anchor.holeDiameter()) + " x " + Figure.length(anchor.embedment())
+            "hole \u2300" + Figure.length(anchor.holeDiameter()) + " x " + Figure.length(anchor.embedment()),
+            "plate washer, nut"
         };
     }
 }

@@ -6,6 +6,7 @@ import org.baywright.model.definition.Opening.Type;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Profile;
 import org.baywright.model.geometry.Solid;
+import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.SlidingLeaf;
 import org.baywright.render.view.Item;
@@ -56,6 +57,14 @@ record Leaf(OpeningPlace place, double out) {
                 place.face().axes().width(),
                 place.face().axes().along());
         return List.of(new Item(Scene.LEAF, Solid.square(Profile.rectangle(width, height), 0, THICK), at));
+    }
+
+    /** The figure as it is seen from inside, on the back of the leaf. */
+    List<ThinLine> linesInside() {
+        Vec3 through = place.face().axes().width().times(-THICK);
+        return lines().stream()
+                .map(l -> new ThinLine(l.from().plus(through), l.to().plus(through), l.part()))
+                .toList();
     }
 
     /** The lines of the figure. */

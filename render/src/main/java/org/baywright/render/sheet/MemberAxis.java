@@ -30,14 +30,17 @@ record MemberAxis(Part part, Place place, Vec3 from, Vec3 to) {
 
     /** All places of a part. */
     static List<MemberAxis> of(Part part) {
-        double start = part.solid().startStation(MIDDLE);
-        double end = part.solid().endStation(MIDDLE);
-        return part.places().stream().map(place -> of(part, place, start, end)).toList();
+        return part.places().stream().map(place -> of(part, place)).toList();
     }
 
-    private static MemberAxis of(Part part, Place place, double start, double end) {
+    /** One place of a part. */
+    static MemberAxis of(Part part, Place place) {
         Placement at = place.placement();
-        return new MemberAxis(part, place, at.toWorld(start, 0, 0), at.toWorld(end, 0, 0));
+        return new MemberAxis(
+                part,
+                place,
+                at.toWorld(part.solid().startStation(MIDDLE), 0, 0),
+                at.toWorld(part.solid().endStation(MIDDLE), 0, 0));
     }
 
     ViewLine line(Projection view) {

@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Assembly;
@@ -266,22 +265,13 @@ final class MemberBlock {
         if (kind == PartKind.BRIDGING) {
             return "In bays or at end frames " + runs(places.stream());
         }
-        Predicate<Place> isInBay = place -> kind != PartKind.FLY_BRACE && isInBay(place.placement());
+        Predicate<Place> isInBay = place -> kind != PartKind.FLY_BRACE && GridPlaces.isInBay(place.placement());
         String bays = runs(places.stream().filter(isInBay));
         String frames = runs(places.stream().filter(isInBay.negate()));
         if (frames.isEmpty()) {
             return "In bays " + bays;
         }
         return "At frames " + frames + (bays.isEmpty() ? "" : ", in bays " + bays);
-    }
-
-    /**
-     * Whether it reaches along the building, or stands in a side wall; else it lies or stands at a frame. The depth of an
-     * upright runs along its wall.
-     */
-    private static boolean isInBay(Placement at) {
-        boolean upright = Math.abs(at.along().z()) > 0.99;
-        return Math.abs(at.along().y()) > 0.1 || upright && Math.abs(at.depth().y()) > 0.5;
     }
 
     private static String runs(Stream<Place> places) {

@@ -25,7 +25,7 @@ public final class PieceSheets {
             "A plate's figure is to its edge nearer the marked end; the table says what it lies on and where its middle"
                     + " is. A plate at an angle is measured to its nearest corner.",
             "A letter after a mark, as C1-A, is the piece with its plates. Pieces of one mark that get other plates have"
-                    + " other letters: left and right hand differ.",
+                    + " other letters: left and right hand differ. " + GridPlaces.MEANING,
             "Weld legs (z) are starting values or as the engineer shows. A circle: all round; triangles on both sides of"
                     + " the line: both sides of the plate.",
             "Masses are of bare steel. Two people or a machine over 25 kg. Measure the slab and the first frame before"
@@ -77,6 +77,7 @@ public final class PieceSheets {
 
     private BlockFlow members() {
         List<Block> blocks = new ArrayList<>(List.of(reading()));
+        GridPlaces places = new GridPlaces(shed.setOut());
         for (Part part : shed.parts()) {
             if (part.kind().isMember()) {
                 boolean on = part.kind().isWeldedOn();
@@ -84,7 +85,7 @@ public final class PieceSheets {
                 blocks.add(MemberBlock.of(part, made, holes.of(part), holes.unlike(part)));
                 assemblies.of(part).stream()
                         .filter(a -> !a.welded().isEmpty())
-                        .map(AssemblyBlock::of)
+                        .map(a -> AssemblyBlock.of(a, places))
                         .forEach(blocks::add);
             }
         }

@@ -11,6 +11,8 @@ import org.baywright.model.definition.RoofShape;
 import org.baywright.model.definition.Side;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
@@ -47,6 +49,7 @@ final class PlanSheet {
 
     private final Shed shed;
     private final SetOut setOut;
+    private final Assemblies assemblies;
     private final PlanWalls walls;
     private final Plan plan;
     private final PlanAxes axes;
@@ -56,6 +59,7 @@ final class PlanSheet {
     private PlanSheet(Building building) {
         this.shed = building.shed();
         this.setOut = shed.setOut();
+        this.assemblies = Assemblies.of(shed);
         this.plan = new Plan(shed);
         this.axes = plan.axes();
         this.margins = plan.margins(notes(), MARGINS, TIGHT);
@@ -86,6 +90,7 @@ final class PlanSheet {
         plan.steel(view, strip);
         plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
+        walls.dimension(view, axes, first(strip), last(strip));
         ridge(view, strip);
         liftingBeam(view, strip);
         bays(view, strip);
@@ -237,7 +242,9 @@ final class PlanSheet {
             boolean typical = footings.size() > FEW && column.quantity() > 1;
             Vec2 at = axes.at(footing.middle().x(), footing.middle().y());
             Label label = Label.of(
-                    view.port().toPaper(at), Label.Pointer.BESIDE, column.mark() + (typical ? " typical" : ""));
+                    view.port().toPaper(at),
+                    Label.Pointer.BESIDE,
+                    typical ? column.mark() + " typical" : piece(footing));
             view.annotate()
                     .place(new Label(
                             label.lines(),
@@ -248,6 +255,15 @@ final class PlanSheet {
                             Face.REGULAR,
                             column.mark()));
         }
+    }
+
+    /** The mark of a column with its plates. */
+    private String piece(Footing footing) {
+        return assemblies.of(footing.column()).stream()
+                .filter(assembly -> assembly.places().contains(footing.columnPlace()))
+                .map(Assembly::mark)
+                .findFirst()
+                .orElseThrow();
     }
 
     private List<Paragraph> notes() {

@@ -1,8 +1,13 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.GutterRun;
 import org.baywright.model.cladding.Surface;
@@ -10,6 +15,8 @@ import org.baywright.model.definition.Opening;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.WallFace;
 import org.baywright.render.mark.Arc;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
@@ -26,6 +33,9 @@ record PlanWalls(Building building, SlabLine slab) {
     private static final double CUT = 1200;
 
     private static final double PIPE = 60;
+
+    /** Edges closer than this, mm, are dimensioned as one. */
+    private static final double APART = 0.5;
 
     /** A strip of the plan shows so much past its first and last frame. */
     private static final double PAST = 300;
@@ -104,6 +114,54 @@ record PlanWalls(Building building, SlabLine slab) {
                 .filter(o -> building.shed().openings().stream().noneMatch(o::isOver))
                 .filter(o -> middle(o).y() >= first - PAST && middle(o).y() <= last + PAST)
                 .toList();
+    }
+
+    /**
+     * Chains from the frame line before openings through their clear edges to the frame line after, along the inside of
+     * their wall or, where that is taken, outside; each wall of a bay has its own.
+     */
+    void dimension(PlacedView view, PlanAxes axes, double first, double last) {
+        Map<List<Object>, List<OpeningPlace>> walls = openings(first, last).stream()
+                .filter(o -> !o.isWholeBay())
+                .collect(Collectors.groupingBy(
+                        o -> List.of(o.face(), o.bay()), LinkedHashMap::new, Collectors.toList()));
+        for (List<OpeningPlace> wall : walls.values()) {
+            WallFace face = wall.get(0).face();
+            List<Vec2> points = chain(wall).stream()
+                    .map(u -> face.toWorld(u, 0, 0))
+                    .map(at -> axes.at(at.x(), at.y()))
+                    .toList();
+            Vec2 outward = axes.projection().flat(face.axes().width());
+            int before = view.annotate().dimensions().size();
+            view.annotate().aligned(points, outward.times(-1), view.box());
+            if (view.annotate().dimensions().size() == before) {
+                view.annotate().aligned(points, outward, SheetFrame.room());
+            }
+        }
+    }
+
+    /** Where along its wall a bay begins and ends, and its openings between; what is no distance apart is one. */
+    private TreeSet<Double> chain(List<OpeningPlace> openings) {
+        TreeSet<Double> all = new TreeSet<>(frameLines(openings.get(0)));
+        for (OpeningPlace o : openings) {
+            for (double edge : new double[] {o.left(), o.right()}) {
+                if (all.subSet(edge - APART, edge + APART).isEmpty()) {
+                    all.add(edge);
+                }
+            }
+        }
+        return all;
+    }
+
+    /** The lines at both ends of an opening's bay; the string lines of an end wall. */
+    private List<Double> frameLines(OpeningPlace o) {
+        SetOut setOut = building.shed().setOut();
+        return o.face().wall().isEnd()
+                ? List.of(o.bay().from(), o.bay().to())
+                : Stream.of(o.bay().bay(), o.bay().bay() + 1)
+                        .map(frame -> Vec3.ALONG.times(setOut.frameLine(frame)))
+                        .map(at -> o.face().axes().toLocal(at).x())
+                        .toList();
     }
 
     private static Vec3 middle(OpeningPlace o) {

@@ -57,8 +57,7 @@ final class PlateSetting {
     /** A cut through one base, with its levels, after the last type. */
     private static void section(Shed shed, List<PlateStand> stands, SheetBuilder sheet, Envelope cell) {
         PlateUse use = PlateUse.underColumn(stands);
-        double grout = shed.definition().plates().groutGap();
-        new BaseSection(use, shed.definition().anchor(), grout).draw(sheet, cell);
+        new BaseSection(shed, use).draw(sheet, cell);
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {

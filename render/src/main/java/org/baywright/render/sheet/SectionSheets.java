@@ -96,11 +96,12 @@ final class SectionSheets {
     private void joints(SheetBuilder sheet, FrameView frame, Envelope room, int rows) {
         List<Joint> joints = Joint.of(shed, frame.frame());
         int columns = (joints.size() + rows - 1) / rows;
+        boolean noted = joints.size() < rows * columns;
         for (int i = 0; i < joints.size(); i++) {
             Envelope row = Cells.row(room, i / columns, rows);
-            JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns));
+            JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns), noted);
         }
-        if (joints.size() < rows * columns) {
+        if (noted) {
             Envelope last = Cells.column(Cells.row(room, rows - 1, rows), columns - 1, columns);
             sheet.draw(notes(last.getMinX() + 12, last));
         }

@@ -152,6 +152,15 @@ record SheetedPlane(Surface surface) {
 
     /** Ribs on the outside, as many as can be told apart: every so many of them. */
     List<ThinLine> ribs(int every) {
+        return ribs(every, depth());
+    }
+
+    /** Ribs on the inside, where it is seen through an open bay: half as many, for what is further back is lighter. */
+    List<ThinLine> ribsInside(int every) {
+        return ribs(2 * every, 0);
+    }
+
+    private List<ThinLine> ribs(int every, double out) {
         List<ThinLine> ribs = new ArrayList<>();
         double first = surface.outline().stream().mapToDouble(Vec2::x).min().orElseThrow();
         double last = surface.outline().stream().mapToDouble(Vec2::x).max().orElseThrow();
@@ -160,17 +169,17 @@ record SheetedPlane(Surface surface) {
             double u = first + i * step;
             double from = low(u);
             for (double[] gap : gaps(u, u)) {
-                rib(u, from, gap[0], ribs);
+                rib(u, from, gap[0], out, ribs);
                 from = Math.max(from, gap[1]);
             }
-            rib(u, from, top(u), ribs);
+            rib(u, from, top(u), out, ribs);
         }
         return ribs;
     }
 
-    private void rib(double u, double from, double to, List<ThinLine> ribs) {
+    private void rib(double u, double from, double to, double out, List<ThinLine> ribs) {
         if (to - from > LEAST) {
-            ribs.add(new ThinLine(world(new Vec2(u, from), depth()), world(new Vec2(u, to), depth()), Scene.RIB));
+            ribs.add(new ThinLine(world(new Vec2(u, from), out), world(new Vec2(u, to), out), Scene.RIB));
         }
     }
 }

@@ -9,6 +9,7 @@ import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.paper.Pen;
+import org.baywright.render.view.ViewLine;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -28,7 +29,7 @@ record SlabSection(Shed shed, int frame) {
         return shed.definition().ground().slab();
     }
 
-    private List<ColumnLine> lines() {
+    private List<ColumnLine> columnLines() {
         return shed.setOut().columnLines().stream()
                 .filter(l -> l.has(frame))
                 .sorted(Comparator.comparingDouble(ColumnLine::x))
@@ -36,7 +37,7 @@ record SlabSection(Shed shed, int frame) {
     }
 
     private Geometry shape() {
-        List<ColumnLine> lines = lines();
+        List<ColumnLine> lines = columnLines();
         double left = lines.get(0).x() - slab().beyond();
         double right = lines.get(lines.size() - 1).x() + slab().beyond();
         List<Geometry> parts = new ArrayList<>();
@@ -69,13 +70,20 @@ record SlabSection(Shed shed, int frame) {
     }
 
     void draw(PlacedView view) {
+        view.draw(lines(), Pen.VISIBLE, Layer.CONCRETE);
+    }
+
+    /** Its outline. */
+    List<ViewLine> lines() {
+        List<ViewLine> lines = new ArrayList<>();
         Geometry boundary = shape().getBoundary();
         for (int i = 0; i < boundary.getNumGeometries(); i++) {
             Coordinate[] ring = boundary.getGeometryN(i).getCoordinates();
             for (int j = 1; j < ring.length; j++) {
-                view.line(at(ring[j - 1]), at(ring[j]), Pen.VISIBLE, Layer.CONCRETE);
+                lines.add(new ViewLine(at(ring[j - 1]), at(ring[j]), ""));
             }
         }
+        return lines;
     }
 
     private static Vec2 at(Coordinate c) {

@@ -14,6 +14,7 @@ import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Face;
 import org.baywright.render.paper.Lettering;
 import org.baywright.render.paper.Pen;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * The symbol of a fillet weld: arrow line, reference line, triangle with the leg before it, tail with words. A weld all
@@ -72,10 +73,21 @@ record WeldSymbol(Vec2 target, boolean toRight, double legMm, boolean allRound, 
         return lineLength() + TAIL + 1 + width(words);
     }
 
+    /** Where the arrow line meets the reference line. */
+    Vec2 bend(double y) {
+        return new Vec2(target.x() + (toRight ? BEND : -BEND), y);
+    }
+
+    /** The paper that it takes with its words, the arrow line left out. */
+    Envelope room(double y) {
+        double bend = bend(y).x();
+        return new Envelope(bend, bend + (toRight ? length() : -length()), y - HALF, y + HALF);
+    }
+
     /** Draws with the reference line at a height of the paper. */
     List<Mark> draw(double y) {
         int way = toRight ? 1 : -1;
-        Vec2 bend = new Vec2(target.x() + way * BEND, y);
+        Vec2 bend = bend(y);
         Vec2 tail = bend.plus(new Vec2(way * lineLength(), 0));
         double left = Math.min(bend.x(), tail.x());
         List<Mark> marks = new ArrayList<>();

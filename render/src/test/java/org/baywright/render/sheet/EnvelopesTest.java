@@ -196,6 +196,27 @@ class EnvelopesTest {
         assertTrue(left >= 0 && right <= 12000, left + " to " + right);
     }
 
+    /** Through the open bay of a lean-to the sheets and the doors of the wall behind are seen, not only its steel. */
+    @Test
+    void anOpenBayShowsTheWallBehind() {
+        Building building = Sheds.closed(Sheds.FULL + Sheds.LEAN, Sheds.openings());
+        Projection view = Projection.rightSide();
+        List<ViewLine> low = Envelopes.scene(building, 100, (part, place) -> true).seen(view).stream()
+                .filter(l -> Math.max(l.from().y(), l.to().y()) < 3000)
+                .toList();
+        // The door of bay 2 is in the wall opposite; a lean-to stands before bays 1 and 2.
+        assertTrue(low.stream().anyMatch(l -> l.part().equals(Scene.LEAF) && isBetween(l, 6000, 12000)));
+        assertTrue(low.stream()
+                        .filter(l -> l.part().equals(Scene.RIB) && isBetween(l, 500, 5500))
+                        .count()
+                > 10);
+    }
+
+    private static boolean isBetween(ViewLine line, double from, double to) {
+        return Math.min(line.from().x(), line.to().x()) > from
+                && Math.max(line.from().x(), line.to().x()) < to;
+    }
+
     /** Nothing of the inside of a closed shed is drawn on its elevations. */
     @Test
     void aClosedShedHidesItsFrame() {

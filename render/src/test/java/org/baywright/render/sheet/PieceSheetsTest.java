@@ -101,7 +101,7 @@ class PieceSheetsTest {
         Shed shed = Shed.of(Definitions.of(SHED + "bracing: {section: ROD 16}\n"));
         Part rod = shed.parts(PartKind.BRACE).get(0);
         Assembly assembly = Assemblies.of(shed).of(rod).get(0);
-        Block block = AssemblyBlock.of(assembly);
+        Block block = AssemblyBlock.of(assembly, new GridPlaces(shed.setOut()));
         long edges = block.marks().stream()
                 .filter(Stroke.class::isInstance)
                 .map(Stroke.class::cast)

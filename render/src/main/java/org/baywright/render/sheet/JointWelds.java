@@ -1,0 +1,125 @@
+package org.baywright.render.sheet;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.baywright.model.geometry.Vec2;
+import org.baywright.model.parts.Assemblies;
+import org.baywright.model.parts.Assembly;
+import org.baywright.model.parts.Attached;
+import org.baywright.model.parts.Part;
+import org.baywright.render.view.ViewLine;
+import org.baywright.render.view.Window;
+import org.locationtech.jts.algorithm.RectangleLineIntersector;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * The symbol of the fillet between each plate of a joint and its member, as in the weld list; where there is no paper for
+ * one the notes tell it.
+ *
+ * @param view the detail
+ * @param lines all that is seen of the frame
+ * @param window what the detail shows, in view mm
+ * @param noted whether notes on the sheet say that sizes are the engineer's, so that symbols need not
+ */
+record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolean noted) {
+    /** A member's line that ends so near a plate ends on it, mm. */
+    private static final double MEETS = 2;
+
+    /** The reference line is tried so far above or below the weld, mm of paper, nearest first. */
+    private static final double FIRST = 6;
+
+    private static final double STEP = 2;
+    private static final int TRIES = 24;
+
+    /** Paper kept round a symbol and its arrow. */
+    private static final double ROUND = 0.6;
+
+    /** Draws what a plate is welded by, once however many members it is welded to. */
+    void draw(Assemblies assemblies, Part plate) {
+        for (Assembly assembly : assemblies.holding(plate)) {
+            Optional<Vec2> weld = weld(assembly.member(), plate);
+            if (weld.isPresent()) {
+                Attached attached = assembly.welded().stream()
+                        .filter(a -> a.plate() == plate)
+                        .findFirst()
+                        .orElseThrow();
+                draw(attached, view.port().toPaper(weld.get()));
+                return;
+            }
+        }
+    }
+
+    private List<ViewLine> seen(Part part) {
+        return Window.cut(
+                lines.stream().filter(l -> l.part().equals(part.mark())).toList(), window);
+    }
+
+    /** Where an edge of the member ends on the plate. */
+    private Optional<Vec2> weld(Part member, Part plate) {
+        Envelope on = new Envelope();
+        ends(plate).forEach(p -> on.expandToInclude(p.x(), p.y()));
+        return on.isNull()
+                ? Optional.empty()
+                : ends(member)
+                        .filter(p -> on.distance(new Envelope(p.x(), p.x(), p.y(), p.y())) < MEETS)
+                        .min(Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y));
+    }
+
+    private Stream<Vec2> ends(Part part) {
+        return seen(part).stream().flatMap(l -> Stream.of(l.from(), l.to()));
+    }
+
+    private void draw(Attached plate, Vec2 target) {
+        List<Try> free = IntStream.range(0, TRIES)
+                .mapToObj(i -> FIRST + i * STEP)
+                .flatMap(off -> Stream.of(target.y() + off, target.y() - off))
+                .flatMap(y -> Stream.of(false, true).map(right -> new Try(symbol(plate, target, right), y)))
+                .filter(this::isFree)
+                .toList();
+        free.stream()
+                .filter(at -> !isCrossed(at))
+                .findFirst()
+                .or(() -> free.stream().findFirst())
+                .ifPresent(at -> view.draw(at.symbol.draw(at.y)));
+    }
+
+    /** Whether a line of the steel runs through it, which is less easily read. */
+    private boolean isCrossed(Try at) {
+        RectangleLineIntersector room = new RectangleLineIntersector(at.symbol.room(at.y));
+        return lines.stream().anyMatch(l -> room.intersects(onPaper(l.from()), onPaper(l.to())));
+    }
+
+    private Coordinate onPaper(Vec2 inView) {
+        Vec2 at = view.port().toPaper(inView);
+        return new Coordinate(at.x(), at.y());
+    }
+
+    /** A symbol with its reference line at a height of the paper. */
+    private record Try(WeldSymbol symbol, double y) {}
+
+    private WeldSymbol symbol(Attached plate, Vec2 target, boolean toRight) {
+        return noted
+                ? new WeldSymbol(
+                        target,
+                        toRight,
+                        plate.weldLeg(),
+                        plate.isWeldedRound(),
+                        plate.plate().mark())
+                : WeldSymbol.of(plate, 1, target, toRight);
+    }
+
+    private boolean isFree(Try at) {
+        Envelope taken = at.symbol.room(at.y);
+        Envelope arrow = new Envelope(
+                at.symbol.target().x(),
+                at.symbol.bend(at.y).x(),
+                at.symbol.target().y(),
+                at.y);
+        arrow.expandBy(ROUND);
+        return view.box().covers(taken) && view.isFree(taken) && view.isFree(arrow);
+    }
+}
