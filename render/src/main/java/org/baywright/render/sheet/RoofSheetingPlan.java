@@ -14,6 +14,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.dimension.TurnedBox;
 import org.baywright.render.mark.Fill;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Text;
@@ -35,10 +36,14 @@ final class RoofSheetingPlan {
             Flashing.Kind.ROOF_STEP);
 
     private static final double TRANSLUCENT_GREY = 0.85;
+    private static final double WHITE = 1;
     private static final double TEXT = 2.5;
 
     /** Paper between the numbers of sheets, mm. */
     private static final double NUMBERS_APART = 20;
+
+    /** Paper from the last sheet's number to one before it, for three figures. */
+    private static final double CLEAR_OF_LAST = 7;
 
     /** How far a lay arrow runs, paper mm. */
     private static final double LAY = 18;
@@ -157,16 +162,26 @@ final class RoofSheetingPlan {
         double pitch = view.port().toPaper(surface.profile().cover());
         int every = pitch * 5 >= NUMBERS_APART ? 5 : 10;
         double up = 5.0 * view.port().scale().n();
+        double last = middle(surface, row.get(row.size() - 1));
         for (int i = 0; i < row.size(); i++) {
             boolean end = i == 0 || i == row.size() - 1;
-            boolean round = (i + 1) % every == 0 && (row.size() - 1 - i) * pitch > 6;
-            double u = (row.get(i).left() + Math.min(row.get(i).right(), width(surface))) / 2;
+            double u = Math.min(
+                    middle(surface, row.get(i)),
+                    width(surface) - TEXT * view.port().scale().n());
+            boolean round = (i + 1) % every == 0 && view.port().toPaper(last - u) > CLEAR_OF_LAST;
             Vec2 at = flat(surface, u, up);
             if ((end || round) && bays.contains(at.x(), at.y())) {
                 Vec2 paper = view.port().toPaper(at).minus(new Vec2(0, TEXT / 2));
-                view.draw(List.of(Text.level(String.valueOf(i + 1), paper, TEXT, Text.Align.CENTRE, Layer.LABEL)));
+                Text number = Text.level(String.valueOf(i + 1), paper, TEXT, Text.Align.CENTRE, Layer.LABEL);
+                // The last may be a strip narrower than its number, which then stands on the seam before it.
+                view.draw(List.of(new Fill(List.of(TurnedBox.of(number).corners()), WHITE, Layer.LABEL, ""), number));
             }
         }
+    }
+
+    /** Of what is seen of a sheet: the last may run past the edge and be cut. */
+    private static double middle(Surface surface, Surface.Sheet sheet) {
+        return (sheet.left() + Math.min(sheet.right(), width(surface))) / 2;
     }
 
     /** An arrow the way the sheets are laid, from the first one on. */

@@ -323,4 +323,18 @@ class FramingSheetsTest {
         double seconds = (System.nanoTime() - start) / 1e9;
         assertTrue(seconds < 30, () -> drafts.size() + " sheets took " + seconds);
     }
+
+    /** The last of a roof's sheets may be a strip, its number close to a round one: 11 sheets on this lean-to at 1:100. */
+    @Test
+    void numbersOfRoofSheetsStandApart() {
+        String shed =
+                "span: 5000\nbays: 2\nbaySpacing: [6650, 7550]\neaveHeight: 3650\nroofPitch: 5\nkneeJoint: butted\n"
+                        + "column: 200UB25.4\nleanToColumn: RHS 125x75x4\n"
+                        + "leanTos:\n  - {side: left, width: 4800, pitch: 7, drop: 600, fromBay: 2, toBay: 2}\n"
+                        + "  - {side: right, width: 4900, drop: 0}\n";
+        List<Draft> drafts = RoofSheetingPlan.of(Sheds.closed(shed));
+        assertTrue(
+                drafts.stream().flatMap(Sheds::texts).anyMatch(t -> t.content().equals("11")), "the case is there");
+        drafts.forEach(Sheds::assertReadable);
+    }
 }
