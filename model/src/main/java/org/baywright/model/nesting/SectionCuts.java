@@ -117,7 +117,7 @@ public record SectionCuts(
         if (proven()) {
             return Verdict.PROVEN;
         }
-        return searched ? Verdict.MITRES : Verdict.OUT_OF_TIME;
+        return searched ? Verdict.MITRES : Verdict.CUT_SHORT;
     }
 
     /** Whether what is made least is the length to buy, and not a cost. */
