@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,8 +12,10 @@ import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.definition.Places;
 import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.problem.Where;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -124,6 +127,16 @@ final class BarStock {
                 section -> stocks(shed, section, sections),
                 saw(ShedCutting.saw(shed)),
                 seconds.map(asked -> Deadline.in(seconds(asked))).orElse(ShedCutting.usual()));
+    }
+
+    /** Where the bars come from, for what is told of them: these options, or the definition. */
+    Function<String, Where> places(Places definition) {
+        return key -> {
+            if (key.equals("saw.yard") && hasOffcuts()) {
+                return Where.whole("--offcuts");
+            }
+            return key.equals("saw.stock") && hasLengths() ? Where.whole("--stock") : definition.where(key);
+        };
     }
 
     private List<Stock> stocks(Shed shed, Section section, List<Section> sections) {

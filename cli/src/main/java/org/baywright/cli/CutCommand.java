@@ -13,10 +13,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cutting.Deadline;
+import org.baywright.model.cutting.ListPlan;
 import org.baywright.model.cutting.Piece;
 import org.baywright.model.cutting.PieceList;
 import org.baywright.model.cutting.SectionPlan;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.definition.Reading;
 import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.problem.Problem;
 import org.baywright.render.output.OutputFolder;
@@ -86,7 +88,8 @@ final class CutCommand implements Callable<Integer> {
     private int shed() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         PrintWriter out = spec.commandLine().getOut();
-        Optional<Building> building = ShedCommand.built(Source.read(file, settings), List.of(), err);
+        Reading reading = Source.read(file, settings);
+        Optional<Building> building = ShedCommand.built(reading, List.of(), err);
         if (building.isEmpty()) {
             return Baywright.PROBLEMS;
         }
@@ -100,7 +103,7 @@ final class CutCommand implements Callable<Integer> {
             new Target(folder).leave(files, out, err);
         }
         progress.done();
-        PlanLine.specials(cutting).forEach(err::println);
+        Report.print(cutting.problems(bars.places(reading.places())), err);
         cutting.sections()
                 .forEach(cuts -> PlanLine.unused(cuts.section().designation(), cuts.unusedYard())
                         .ifPresent(err::println));
@@ -117,16 +120,20 @@ final class CutCommand implements Callable<Integer> {
         List<Stock> stocks = bars.stocks();
         List<Problem> problems = new ArrayList<>(pieces.problems());
         if (problems.isEmpty()) {
-            problems.addAll(SectionPlan.problems(TextFile.name(list), pieces, stocks, bars.saw()));
+            problems.addAll(ListPlan.problems(TextFile.name(list), pieces, stocks, bars.saw()));
         }
         if (!problems.isEmpty()) {
-            Report.print(problems, spec.commandLine().getErr());
-            return Baywright.PROBLEMS;
+            return told(problems);
         }
         if (bars.hasOffcuts() && pieces.bySection().size() > 1) {
             throw wrong("--offcuts are of one section: plan each section with a list of its own");
         }
         return planned(pieces, stocks);
+    }
+
+    private int told(List<Problem> problems) {
+        Report.print(problems, spec.commandLine().getErr());
+        return Baywright.PROBLEMS;
     }
 
     /** Seconds for the search: what was asked for, less what starting took and writing that many pieces will. */
@@ -147,14 +154,12 @@ final class CutCommand implements Callable<Integer> {
     private int planned(PieceList pieces, List<Stock> stocks) throws IOException {
         Progress progress = new Progress(spec.commandLine().getErr());
         progress.say("planning");
-        List<SectionPlan> plans;
-        try {
-            plans = SectionPlan.of(pieces, stocks, bars.saw(), Deadline.in(toPlan(pieces)));
-        } catch (IllegalArgumentException e) {
-            spec.commandLine().getErr().println("error: " + TextFile.name(list) + ": " + e.getMessage());
-            return Baywright.PROBLEMS;
-        }
+        ListPlan planned = ListPlan.of(TextFile.name(list), pieces, stocks, bars.saw(), Deadline.in(toPlan(pieces)));
         progress.done();
+        if (!planned.problems().isEmpty()) {
+            return told(planned.problems());
+        }
+        List<SectionPlan> plans = planned.sections();
         PrintWriter out = spec.commandLine().getOut();
         if (folder != null) {
             Map<String, OutputFolder.Content> files = new LinkedHashMap<>(CutOutputs.plan(plans, TextFile.name(list)));

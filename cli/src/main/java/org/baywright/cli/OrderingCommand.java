@@ -31,6 +31,11 @@ abstract class OrderingCommand extends WritingCommand {
     }
 
     @Override
+    final List<Problem> advice(ShedCutting cutting) {
+        return cutting.problems(bars.places(places()));
+    }
+
+    @Override
     final Optional<PriceList> prices() {
         return prices;
     }

@@ -1,6 +1,5 @@
 package org.baywright.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -101,20 +100,6 @@ final class PlanLine {
     /** All sections of a shed together, for programs to read. */
     static String sum(ShedCutting cutting) {
         return sum(cutting.barsToBuy(), cutting.purchasedMm(), cutting.boundMm(), cutting.proven());
-    }
-
-    /** Each piece that no stock length takes. */
-    static List<String> specials(ShedCutting cutting) {
-        List<String> lines = new ArrayList<>();
-        for (SectionCuts cuts : cutting.sections()) {
-            cuts.bars().stream()
-                    .filter(cuts::isSpecial)
-                    .forEach(bar -> lines.add("advice: piece "
-                            + bar.pieces().get(0).blank().mark() + " of "
-                            + cuts.section().designation() + " is longer than every stock length: ask for "
-                            + plain(bar.stock().lengthMm()) + "; a splice is the engineer's decision"));
-        }
-        return lines;
     }
 
     /** All sections together, for programs to read. */

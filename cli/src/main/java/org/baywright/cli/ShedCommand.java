@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.definition.Places;
 import org.baywright.model.definition.Reading;
 import org.baywright.model.problem.Problem;
 import picocli.CommandLine.Mixin;
@@ -21,9 +22,13 @@ abstract class ShedCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private Places places;
+
     @Override
     public final Integer call() throws IOException {
-        Optional<Building> building = built(source.read(), others(), err());
+        Reading reading = source.read();
+        places = reading.places();
+        Optional<Building> building = built(reading, others(), err());
         if (building.isEmpty()) {
             return Baywright.PROBLEMS;
         }
@@ -51,6 +56,11 @@ abstract class ShedCommand implements Callable<Integer> {
 
     /** The command's own work. */
     abstract void work(Building building) throws IOException;
+
+    /** Where the keys of the definition were read. */
+    final Places places() {
+        return places;
+    }
 
     final PrintWriter out() {
         return spec.commandLine().getOut();

@@ -2,11 +2,13 @@ package org.baywright.cli;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.problem.Problem;
 import org.baywright.model.takeoff.Costs;
 import org.baywright.model.takeoff.PriceList;
 import org.baywright.render.output.OutputFolder;
@@ -21,12 +23,14 @@ abstract class WritingCommand extends ShedCommand {
     final void work(Building building) throws IOException {
         Progress progress = new Progress(err());
         progress.say("drawing");
-        Outputs outputs = Outputs.of(building, cutting(building.shed()), prices());
+        ShedCutting cutting = cutting(building.shed());
+        Outputs outputs = Outputs.of(building, cutting, prices());
         Map<String, OutputFolder.Content> files = new LinkedHashMap<>(files(outputs));
         files.putAll(outputs.data());
         progress.say("writing");
         target.leave(files, out(), err());
         progress.done();
+        Report.print(advice(cutting), err());
         outputs.costs().ifPresent(this::told);
     }
 
@@ -49,6 +53,11 @@ abstract class WritingCommand extends ShedCommand {
     /** How the members are cut from stock bars. */
     ShedCutting cutting(Shed shed) {
         return ShedCutting.of(shed);
+    }
+
+    /** What is worth knowing about the bars, where the command's files order them. */
+    List<Problem> advice(ShedCutting cutting) {
+        return List.of();
     }
 
     /** The command's own files. */

@@ -136,6 +136,23 @@ class CommandLineProcessTest {
     }
 
     @Test
+    void piecesThatOnlyTheYardTakesAreToldWhenItHasTooFew() throws Exception {
+        Path out = folder.resolve("out");
+        String stock = "SHS 100x100x5:3000";
+        String yard = "SHS 100x100x5:4000x3";
+        Run order = run(FIVE_NUMBERS, "order", "-", "--out", out.toString(), "--stock", stock, "--offcuts", yard);
+        assertEquals(Baywright.DONE, order.code, order.err);
+        assertTrue(order.err.contains("advice: --offcuts: the yard's bars take all but 5 of piece C1"), order.err);
+        assertTrue(order.err.contains("ordered as 5 of 3980"), order.err);
+        String bill = Files.readString(out.resolve("bill-of-materials.csv"));
+        assertTrue(bill.contains("SHS 100x100x5,C350L0 AS/NZS 1163,3980.0,5,m"), bill);
+
+        Run list = run("length_mm,quantity\n5000,3\n", "cut", "--list", "-", "--stock", "3000", "--offcuts", "6000x2");
+        assertEquals(Baywright.PROBLEMS, list.code);
+        assertTrue(list.err.contains(":2:1 length_mm: no way was found to cut 3 x 5000.0"), list.err);
+    }
+
+    @Test
     void setoutWritesSheetsAndCoordinatesAndTellsOfBars() throws Exception {
         Path out = folder.resolve("out");
         Run run = run(

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
 
 /**
  * Plans the cutting of bars: least cost, then fewest different layouts, then the longest single off-cut. In steps, each
@@ -59,8 +60,15 @@ public final class Cutter {
             throw new IllegalArgumentException(
                     problems.stream().map(Problem::message).collect(Collectors.joining("; ")));
         }
+        return planIfAny(job, deadline)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        job.tooFewBars(Where.whole("cut list")).message()));
+    }
+
+    /** The same of pieces that each fit some stock; none when no way was found to cut them all from limited stock. */
+    public static Optional<CuttingPlan> planIfAny(CuttingJob job, Deadline deadline) {
         if (job.pieces().isEmpty()) {
-            return new CuttingPlan(job, List.of(), 0, true);
+            return Optional.of(new CuttingPlan(job, List.of(), 0, true));
         }
         Order order = Order.of(job);
         Cutter cutter = new Cutter(order, deadline);
@@ -168,16 +176,14 @@ public final class Cutter {
         return local;
     }
 
-    private CuttingPlan finished(CuttingJob job, Incumbent incumbent) {
-        Draft found = incumbent
-                .best()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("no way was found to cut these pieces from so few bars"));
-        Draft best = YardFirst.used(order, LayoutSearch.improved(order, found, deadline));
-        if (!best.isRight()) {
-            throw new IllegalStateException("the plan found does not make what was asked");
-        }
-        return plan(job, order, best, incumbent);
+    private Optional<CuttingPlan> finished(CuttingJob job, Incumbent incumbent) {
+        return incumbent.best().map(found -> {
+            Draft best = YardFirst.used(order, LayoutSearch.improved(order, found, deadline));
+            if (!best.isRight()) {
+                throw new IllegalStateException("the plan found does not make what was asked");
+            }
+            return plan(job, order, best, incumbent);
+        });
     }
 
     /** A draft with its layouts, most bars first. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.baywright.model.problem.Problem;
 import org.baywright.model.problem.Where;
@@ -22,7 +23,7 @@ import org.baywright.model.problem.Where;
  * @param saw what each cut takes
  */
 public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
-    private static final long MOST_PIECES = 1_000_000;
+    static final long MOST_PIECES = 1_000_000;
 
     /** Copies the lists; a job with pieces needs stock, and there are no more than can be planned. */
     public CuttingJob {
@@ -50,6 +51,36 @@ public record CuttingJob(List<Piece> pieces, List<Stock> stocks, Saw saw) {
                 .filter(k -> there.stream().noneMatch(s -> Order.fitsAlone(pieces.get(k), s, saw)))
                 .mapToObj(k -> tooLong(pieces.get(k), place.apply(k)))
                 .toList();
+    }
+
+    /** What to tell when no way was found to cut all pieces from limited stock: which depend on it, and on what. */
+    Problem tooFewBars(Where place) {
+        List<Piece> waiting = pieces.stream().filter(this::needsLimited).toList();
+        String which = waiting.stream()
+                .map(p -> String.format(Locale.ROOT, "%d x %s%.1f", p.quantity(), named(p, " of "), p.lengthMm()))
+                .collect(Collectors.joining("; "));
+        String bars = stocks.stream()
+                .filter(Stock::isLimited)
+                .map(s -> String.format(Locale.ROOT, "%d x %.1f", s.limit(), s.lengthMm()))
+                .collect(Collectors.joining(", "));
+        double needed = waiting.stream().mapToDouble(Piece::lengthMm).max().orElse(0) + saw.endTrimMm();
+        String message = "no way was found to cut " + which + " from the yard's bars, " + bars
+                + ", and no length to buy takes them";
+        String remedy = String.format(
+                Locale.ROOT,
+                "give a stock length of %.1f or more, or more bars in the yard; where to splice is the engineer's"
+                        + " decision",
+                needed);
+        return Problem.error("too-few-bars", place, message, remedy);
+    }
+
+    /** Whether a piece fits only stock that can run out. */
+    boolean needsLimited(Piece piece) {
+        return stocks.stream().noneMatch(s -> !s.isLimited() && Order.fitsAlone(piece, s, saw));
+    }
+
+    private static String named(Piece piece, String then) {
+        return piece.mark().isEmpty() ? "" : piece.mark() + then;
     }
 
     private Problem tooLong(Piece piece, Where place) {

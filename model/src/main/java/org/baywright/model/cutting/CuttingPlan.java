@@ -61,7 +61,7 @@ public record CuttingPlan(CuttingJob job, List<Layout> layouts, double lowerBoun
         if (proven) {
             return Verdict.PROVEN;
         }
-        return Cutter.isSearched(job) ? Verdict.OUT_OF_TIME : Verdict.TOO_MANY_LENGTHS;
+        return Cutter.isSearched(job) ? Verdict.CUT_SHORT : Verdict.TOO_MANY_LENGTHS;
     }
 
     /** Yard bars that were given and are not used, by their stock. */

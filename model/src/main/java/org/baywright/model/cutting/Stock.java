@@ -62,6 +62,11 @@ public record Stock(double lengthMm, double cost, int limit) {
         return unused;
     }
 
+    /** True for what can run out. */
+    public boolean isLimited() {
+        return limit != UNLIMITED;
+    }
+
     /** True for what is already in the yard. */
     public boolean isOffcut() {
         return cost == 0;

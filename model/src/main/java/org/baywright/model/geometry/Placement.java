@@ -27,7 +27,11 @@ public record Placement(Vec3 origin, Vec3 along, Vec3 depth, Vec3 width) {
 
     /** A position of the piece (along, depth, width), in the building. */
     public Vec3 toWorld(double s, double d, double w) {
-        return origin.plus(along.times(s)).plus(depth.times(d)).plus(width.times(w));
+        // Without vectors in between: every corner of every view and check is placed here.
+        return new Vec3(
+                origin.x() + along.x() * s + depth.x() * d + width.x() * w,
+                origin.y() + along.y() * s + depth.y() * d + width.y() * w,
+                origin.z() + along.z() * s + depth.z() * d + width.z() * w);
     }
 
     /** A position of the piece, in the building. */

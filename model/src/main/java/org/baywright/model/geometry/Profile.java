@@ -1,6 +1,5 @@
 package org.baywright.model.geometry;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -74,10 +73,14 @@ public record Profile(
     }
 
     private static double extent(List<Vec2> points, boolean alongDepth) {
-        List<Double> values = new ArrayList<>();
-        points.forEach(p -> values.add(alongDepth ? p.x() : p.y()));
-        return values.stream().mapToDouble(v -> v).max().orElseThrow()
-                - values.stream().mapToDouble(v -> v).min().orElseThrow();
+        double most = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (Vec2 point : points) {
+            double at = alongDepth ? point.x() : point.y();
+            most = Math.max(most, at);
+            least = Math.min(least, at);
+        }
+        return most - least;
     }
 
     /** The profile turned a quarter: its width in the plane of its former depth. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.baywright.model.cutting.Bar;
 import org.baywright.model.cutting.Closing;
@@ -26,18 +27,28 @@ import org.baywright.model.cutting.Stock;
 record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidBar> bars) {
     private static final double FINE = 1e-6;
 
-    /** Tries the jobs of a section from the least on, until a way that fits costs no more than the bound. */
-    static Planned of(SectionJobs jobs, Deadline deadline) {
+    /**
+     * Tries the jobs of a section from the least on, until a way that fits costs no more than the bound; none when no way
+     * was found to cut all of limited stock.
+     */
+    static Optional<Planned> of(SectionJobs jobs, Deadline deadline) {
         boolean exact = jobs.needs().stream().allMatch(n -> n.blank().isSquare());
-        CuttingPlan least = Cutter.plan(jobs.least(), deadline.share(exact ? 1 : 2));
+        return Cutter.planIfAny(jobs.least(), deadline.share(exact ? 1 : 2))
+                .flatMap(least -> of(jobs, least, exact, deadline));
+    }
+
+    private static Optional<Planned> of(SectionJobs jobs, CuttingPlan least, boolean exact, Deadline deadline) {
         Attempt first = Attempt.of(jobs, least);
         Attempt best = first;
         List<Supplier<CuttingJob>> ways = exact ? List.of() : List.of(jobs::paired, jobs::nested, jobs::tipToTip);
         for (int i = 0; i < ways.size() && !best.isBest(least); i++) {
-            Attempt next = Attempt.of(jobs, Cutter.plan(ways.get(i).get(), deadline.share(2)));
-            best = cheaper(best, next);
-            if (!best.isBest(least) && !next.misfits.isEmpty()) {
-                best = cheaper(best, next.mended(jobs, deadline.share(2)));
+            Optional<Attempt> next =
+                    Cutter.planIfAny(ways.get(i).get(), deadline.share(2)).map(plan -> Attempt.of(jobs, plan));
+            if (next.isPresent()) {
+                best = cheaper(best, next.get());
+                if (!best.isBest(least) && !next.get().misfits.isEmpty()) {
+                    best = cheaper(best, next.get().mended(jobs, deadline.share(2)));
+                }
             }
         }
         if (!best.isBest(least) && !exact) {
@@ -53,10 +64,9 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
             bound = Math.max(bound, closing.boundCost());
             searched = closing.closed();
         }
-        if (!best.misfits.isEmpty()) {
-            throw new IllegalStateException("pieces laid tip to tip do not fit their bar");
-        }
-        return new Planned(least, bound, searched, best.alike());
+        return best.misfits.isEmpty()
+                ? Optional.of(new Planned(least, bound, searched, best.alike()))
+                : Optional.empty();
     }
 
     /** No plan buys less: the bound on the cost where bars are weighed by their length. */
@@ -109,7 +119,13 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
                 return this;
             }
             SectionJobs rest = new SectionJobs(needs, left(jobs.stocks()), jobs.saw());
-            Attempt mended = of(rest, Cutter.plan(rest.nested(), deadline));
+            return Cutter.planIfAny(rest.nested(), deadline)
+                    .map(plan -> of(rest, plan))
+                    .map(this::with)
+                    .orElse(this);
+        }
+
+        private Attempt with(Attempt mended) {
             List<LaidBar> all = new ArrayList<>(fits);
             all.addAll(mended.fits);
             return new Attempt(all, mended.misfits);
@@ -121,7 +137,7 @@ record Planned(CuttingPlan least, double boundCost, boolean searched, List<LaidB
             for (Stock stock : stocks) {
                 int drawn = (int)
                         fits.stream().filter(b -> isSame(b.stock(), stock)).count();
-                left.add(stock.limit() == Stock.UNLIMITED ? stock : stock.limitedTo(stock.limit() - drawn));
+                left.add(stock.isLimited() ? stock.limitedTo(stock.limit() - drawn) : stock);
             }
             return left;
         }

@@ -1,17 +1,22 @@
 package org.baywright.model.nesting;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
 import org.baywright.model.cutting.Verdict;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
 
 /**
  * How the pieces of one section are cut, with their mitres laid out. Least cost comes first (length, where bars have no
@@ -20,7 +25,7 @@ import org.baywright.model.cutting.Verdict;
  *
  * @param section what is cut
  * @param needs every piece, longest first
- * @param stocks what it may be cut from; a piece longer than all has a bar of its own length
+ * @param stocks what it may be cut from; a piece that they do not take has a bar of its own length
  * @param bars those cut alike together
  * @param boundCost no plan costs less
  * @param boundMm no plan buys less
@@ -50,30 +55,33 @@ public record SectionCuts(
         List<Need> longestFirst = needs.stream()
                 .sorted(Comparator.comparingDouble(n -> -n.blank().tipMm()))
                 .toList();
-        double longest = stocks.stream().mapToDouble(Stock::lengthMm).max().orElseThrow() - saw.endTrimMm();
-        List<LaidBar> bars = new ArrayList<>();
-        longestFirst.stream()
-                .filter(n -> n.blank().tipMm() > longest + FINE)
-                .map(n -> special(n, saw))
-                .forEach(bars::add);
-        double specials =
-                bars.stream().mapToDouble(b -> b.stock().lengthMm() * b.times()).sum();
-        List<Need> fitting = longestFirst.stream()
-                .filter(n -> n.blank().tipMm() <= longest + FINE)
-                .toList();
-        if (fitting.isEmpty()) {
-            return new SectionCuts(section, longestFirst, stocks, bars, specials, specials, true);
+        return of(section, longestFirst, stocks, saw, Provision.withYard(longestFirst, stocks, saw), deadline)
+                .or(() -> of(
+                        section, longestFirst, stocks, saw, Provision.withoutYard(longestFirst, stocks, saw), deadline))
+                .orElseThrow(() -> new IllegalStateException("pieces do not fit the bars they were to be cut from"));
+    }
+
+    private static Optional<SectionCuts> of(
+            Section section, List<Need> needs, List<Stock> stocks, Saw saw, Provision provision, Deadline deadline) {
+        List<LaidBar> specials =
+                provision.toLength().stream().map(n -> special(n, saw)).toList();
+        double ordered = specials.stream()
+                .mapToDouble(b -> b.stock().lengthMm() * b.times())
+                .sum();
+        double cost = isByLength(stocks) ? ordered : 0;
+        if (provision.stocked().isEmpty()) {
+            return Optional.of(new SectionCuts(section, needs, stocks, specials, cost, ordered, true));
         }
-        Planned planned = Planned.of(new SectionJobs(fitting, stocks, saw), deadline);
-        bars.addAll(0, planned.bars());
-        return new SectionCuts(
-                section,
-                longestFirst,
-                stocks,
-                bars,
-                planned.boundCost() + specials,
-                planned.boundMm() + specials,
-                planned.searched());
+        return Planned.of(new SectionJobs(provision.stocked(), stocks, saw), deadline)
+                .map(planned -> new SectionCuts(
+                        section,
+                        needs,
+                        stocks,
+                        Stream.concat(planned.bars().stream(), specials.stream())
+                                .toList(),
+                        planned.boundCost() + cost,
+                        planned.boundMm() + ordered,
+                        planned.searched()));
     }
 
     /** A bar of the piece's own length, rounded up; never a splice. */
@@ -109,14 +117,16 @@ public record SectionCuts(
         if (proven()) {
             return Verdict.PROVEN;
         }
-        return searched ? Verdict.MITRES : Verdict.OUT_OF_TIME;
+        return searched ? Verdict.MITRES : Verdict.CUT_SHORT;
     }
 
     /** Whether what is made least is the length to buy, and not a cost. */
     public boolean isByLength() {
-        return bars.stream()
-                .allMatch(b ->
-                        b.stock().isOffcut() || b.stock().cost() == b.stock().lengthMm());
+        return isByLength(stocks);
+    }
+
+    private static boolean isByLength(List<Stock> stocks) {
+        return stocks.stream().allMatch(s -> s.isOffcut() || s.cost() == s.lengthMm());
     }
 
     /** Yard bars that were given and are not used, by their stock. */
@@ -131,14 +141,42 @@ public record SectionCuts(
         return bars.stream().mapToDouble(LaidBar::offcutMm).max().orElse(0);
     }
 
+    /** Each piece that is ordered at its own length, and what to do about it. */
+    List<Problem> problems(Function<String, Where> where) {
+        return bars.stream()
+                .filter(this::isSpecial)
+                .map(b -> toLength(b, where))
+                .toList();
+    }
+
+    private Problem toLength(LaidBar bar, Function<String, Where> where) {
+        Blank blank = bar.pieces().get(0).blank();
+        boolean inYard = stocks.stream()
+                .anyMatch(s -> s.isLimited()
+                        && blank.tipMm() <= s.lengthMm() - bar.saw().endTrimMm() + FINE);
+        String piece = "piece " + blank.mark() + " of " + section.designation();
+        String message = inYard
+                ? "the yard's bars take all but " + bar.times() + " of " + piece
+                        + ", which is longer than every length to buy"
+                : piece + " is longer than every stock length";
+        String remedy = String.format(
+                Locale.ROOT,
+                "ordered as %d of %.0f: ask for that length, or give a longer stock length%s; a splice is the engineer's"
+                        + " decision",
+                bar.times(),
+                bar.stock().lengthMm(),
+                inYard ? " or more bars in the yard" : "");
+        return Problem.advice("ordered-to-length", where.apply(inYard ? "saw.yard" : "saw.stock"), message, remedy);
+    }
+
     /** Whether a bar is ordered at the length of its one piece, because no stock length takes it. */
     public boolean isSpecial(LaidBar bar) {
         return !stocks.contains(bar.stock());
     }
 
-    /** What the bars cost. */
+    /** What the bars cost; those ordered at their own length have no price, unless all are weighed by their length. */
     public double cost() {
-        return total(b -> b.stock().cost());
+        return total(b -> isSpecial(b) && !isByLength() ? 0 : b.stock().cost());
     }
 
     /** Bars cut, those from the yard included. */

@@ -60,7 +60,15 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
 
     /** Bars of its plan fit in any order. */
     CuttingJob tipToTip() {
-        return job(n -> piece(n, up(n.blank().tipMm() + extraKerf(n.blank())), Mitre.SQUARE));
+        return job(this::tipToTip);
+    }
+
+    /** A piece that fills the longest bar has no other beside it, and so no cut to count. */
+    private Piece tipToTip(Need need) {
+        Blank b = need.blank();
+        double longest = stocks.stream().mapToDouble(Stock::lengthMm).max().orElseThrow() - saw.endTrimMm();
+        double alone = Math.max(up(b.tipMm()), Math.floor(longest * MICROMETRES + FINE) / MICROMETRES);
+        return piece(need, Math.min(up(b.tipMm() + extraKerf(b)), alone), Mitre.SQUARE);
     }
 
     /** Whether all or any pieces of a piece's slope and plane have a square end. */
@@ -127,7 +135,7 @@ record SectionJobs(List<Need> needs, List<Stock> stocks, Saw saw) {
                 return piece;
             }
         }
-        return piece(need, up(b.tipMm() + extraKerf(b)), Mitre.SQUARE);
+        return tipToTip(need);
     }
 
     /** What the steeper cut takes beyond a square one, so that a cut between unlike ends is counted in full. */

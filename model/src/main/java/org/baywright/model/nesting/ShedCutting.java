@@ -17,6 +17,8 @@ import org.baywright.model.definition.Sawing;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
 
 /**
  * How all members that come as stock bars are cut, section by section. Orders and cutting plans both take their bars
@@ -177,6 +179,11 @@ public record ShedCutting(List<SectionCuts> sections, Saw saw) {
     /** Whether no plan costs less, in any section. */
     public boolean proven() {
         return sections.stream().allMatch(SectionCuts::proven);
+    }
+
+    /** Each piece that neither a length to buy nor the yard takes, and so is ordered at its own length. */
+    public List<Problem> problems(Function<String, Where> where) {
+        return sections.stream().flatMap(s -> s.problems(where).stream()).toList();
     }
 
     /** The headline figures, as the summary of a shed names them. */

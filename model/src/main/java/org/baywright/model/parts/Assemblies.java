@@ -71,7 +71,7 @@ public final class Assemblies {
         CARRIED_BY.put(PartKind.JAMB_CLEAT, EnumSet.of(PartKind.JAMB));
     }
 
-    private Assemblies(Shed shed) {
+    Assemblies(Shed shed) {
         Set<PartKind> carriers =
                 CARRIED_BY.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
         List<Standing> plates = new ArrayList<>();
@@ -95,7 +95,7 @@ public final class Assemblies {
 
     /** What is welded to what in a shed. */
     public static Assemblies of(Shed shed) {
-        return new Assemblies(shed);
+        return shed.assemblies();
     }
 
     private static void insert(Part part, STRtree index) {

@@ -11,19 +11,55 @@ import org.baywright.model.setout.SetOut;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
-/**
- * The whole building in steel: the one model that every drawing, list and order is read off.
- *
- * @param definition what was asked for
- * @param setOut its lines and levels
- * @param parts every part, members first
- * @param anchorHoles every anchor, at the finished floor
- */
-public record Shed(Definition definition, SetOut setOut, List<Part> parts, List<Vec3> anchorHoles) {
-    /** Copies the lists. */
-    public Shed {
-        parts = List.copyOf(parts);
-        anchorHoles = List.copyOf(anchorHoles);
+/** The whole building in steel: the one model that every drawing, list and order is read off. */
+public final class Shed {
+    private final Definition definition;
+    private final SetOut setOut;
+    private final List<Part> parts;
+    private final List<Vec3> anchorHoles;
+    private Optional<Assemblies> assemblies = Optional.empty();
+
+    /**
+     * A shed of given parts.
+     *
+     * @param definition what was asked for
+     * @param setOut its lines and levels
+     * @param parts every part, members first
+     * @param anchorHoles every anchor, at the finished floor
+     */
+    public Shed(Definition definition, SetOut setOut, List<Part> parts, List<Vec3> anchorHoles) {
+        this.definition = definition;
+        this.setOut = setOut;
+        this.parts = List.copyOf(parts);
+        this.anchorHoles = List.copyOf(anchorHoles);
+    }
+
+    /** What was asked for. */
+    public Definition definition() {
+        return definition;
+    }
+
+    /** Its lines and levels. */
+    public SetOut setOut() {
+        return setOut;
+    }
+
+    /** Every part, members first. */
+    public List<Part> parts() {
+        return parts;
+    }
+
+    /** Every anchor, at the finished floor. */
+    public List<Vec3> anchorHoles() {
+        return anchorHoles;
+    }
+
+    /** What is welded to what: worked out once, for many sheets and lists ask. */
+    synchronized Assemblies assemblies() {
+        if (assemblies.isEmpty()) {
+            assemblies = Optional.of(new Assemblies(this));
+        }
+        return assemblies.get();
     }
 
     /** The model of a definition that the rules have passed. */

@@ -10,6 +10,7 @@ import org.baywright.model.definition.Slab;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.setout.SetOut;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -26,10 +27,11 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param across distances from line 1 of the joints across the building
  * @param along distances from line A of those along it
  * @param cuts where the saw runs
+ * @param under the places in the grid of base plates that a cut runs under, for want of a clear place
  */
-public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts) {
+public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts, List<String> under) {
     /** No joints: of pads, or of a slab that is to have none. */
-    public static final SlabJoints NONE = new SlabJoints(List.of(), List.of(), List.of());
+    public static final SlabJoints NONE = new SlabJoints(List.of(), List.of(), List.of(), List.of());
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -37,13 +39,18 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
     private static final double STEP = 50;
 
     /** A cut of the saw, straight. */
-    public record Cut(Vec2 from, Vec2 to) {}
+    public record Cut(Vec2 from, Vec2 to) {
+        Envelope box() {
+            return new Envelope(from.x(), to.x(), from.y(), to.y());
+        }
+    }
 
     /** Copies the lists. */
     public SlabJoints {
         across = List.copyOf(across);
         along = List.copyOf(along);
         cuts = List.copyOf(cuts);
+        under = List.copyOf(under);
     }
 
     /** The joints of a slab. */
@@ -52,14 +59,27 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
             return NONE;
         }
         List<Double> across =
-                placed(inBays(slab, setOut), slab, stands, s -> s.middle().y());
+                placed(inBays(slab, setOut), slab, stands, s -> s.middle().y(), Envelope::getHeight);
         List<Double> along =
-                placed(overWidth(slab, setOut), slab, stands, s -> s.middle().x());
+                placed(overWidth(slab, setOut), slab, stands, s -> s.middle().x(), Envelope::getWidth);
         List<Cut> cuts = new ArrayList<>();
         var box = thin.getEnvelopeInternal();
         cuts.addAll(cuts(thin, across.stream().map(y -> line(box.getMinX(), y, box.getMaxX(), y))));
         cuts.addAll(cuts(thin, along.stream().map(x -> line(x, box.getMinY(), x, box.getMaxY()))));
-        return new SlabJoints(across, along, cuts);
+        return new SlabJoints(across, along, cuts, under(cuts, stands));
+    }
+
+    private static List<String> under(List<Cut> cuts, List<PlateStand> stands) {
+        return stands.stream()
+                .filter(s -> cuts.stream().anyMatch(cut -> box(s).intersects(cut.box())))
+                .map(PlateStand::grid)
+                .distinct()
+                .toList();
+    }
+
+    /** What a base plate takes of the floor. */
+    private static Envelope box(PlateStand stand) {
+        return Standing.of(stand.plate(), stand.platePlace()).plan();
     }
 
     /** Halves of panels at both ends of each bay, so that no joint lies on a frame's plates. */
@@ -89,10 +109,14 @@ public record SlabJoints(List<Double> across, List<Double> along, List<Cut> cuts
 
     /** Each at the nearest place to where it is wished that is clear of plates and thickenings, else where it is wished. */
     private static List<Double> placed(
-            List<Double> wished, Slab slab, List<PlateStand> stands, ToDoubleFunction<PlateStand> at) {
+            List<Double> wished,
+            Slab slab,
+            List<PlateStand> stands,
+            ToDoubleFunction<PlateStand> at,
+            ToDoubleFunction<Envelope> extent) {
         double[] plates = stands.stream().mapToDouble(at).sorted().distinct().toArray();
         double widest = stands.stream()
-                .mapToDouble(s -> s.plate().solid().profile().depth())
+                .mapToDouble(s -> extent.applyAsDouble(box(s)))
                 .max()
                 .orElse(0);
         double clear = Math.max(slab.padSide(), widest) / 2;

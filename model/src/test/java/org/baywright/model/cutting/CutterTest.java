@@ -154,9 +154,34 @@ class CutterTest {
     @Test
     void pieceTooLongIsToldWithItsLine() {
         PieceList list = PieceList.read("list.csv", "length_mm,quantity,section\n100,2,A\n\n9000,1,B\n");
-        List<Problem> problems = SectionPlan.problems("list.csv", list, List.of(Stock.length(8000)), Saw.USUAL);
+        List<Problem> problems = ListPlan.problems("list.csv", list, List.of(Stock.length(8000)), Saw.USUAL);
         assertEquals(1, problems.size());
         assertEquals(4, problems.get(0).where().line());
+    }
+
+    @Test
+    void tooFewYardBarsAreToldWithLineAndRemedy() {
+        PieceList list = PieceList.read("list.csv", "length_mm,quantity,mark\n1000,2,S\n5000,3,R\n");
+        List<Stock> two = List.of(Stock.offcut(6000, 2), Stock.length(3000));
+        assertEquals(List.of(), ListPlan.problems("list.csv", list, two, Saw.NONE));
+        ListPlan plan = ListPlan.of("list.csv", list, two, Saw.NONE, ample());
+        assertEquals(List.of(), plan.sections());
+        Problem problem = plan.problems().get(0);
+        assertEquals(3, problem.where().line());
+        assertTrue(problem.message().contains("3 x R of 5000.0"), problem.message());
+        assertFalse(problem.message().contains("S of"), problem.message());
+        assertTrue(problem.remedy().contains("5000.0 or more, or more bars in the yard"), problem.remedy());
+        List<Stock> three = List.of(Stock.offcut(6000, 3), Stock.length(3000));
+        ListPlan enough = ListPlan.of("list.csv", list, three, Saw.NONE, ample());
+        assertEquals(List.of(), enough.problems());
+        assertEquals(0, enough.sections().get(0).plan().barsToBuy());
+    }
+
+    @Test
+    void morePiecesThanCanBePlannedAreTold() {
+        PieceList list = PieceList.read("list.csv", "length_mm,quantity\n1000,600000\n2000,600000\n");
+        List<Problem> problems = ListPlan.problems("list.csv", list, List.of(Stock.length(8000)), Saw.NONE);
+        assertEquals("too-many-pieces", problems.get(0).code());
     }
 
     @Test

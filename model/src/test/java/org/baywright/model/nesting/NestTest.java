@@ -1,6 +1,7 @@
 package org.baywright.model.nesting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +13,8 @@ import org.baywright.model.catalogue.Section;
 import org.baywright.model.cutting.Deadline;
 import org.baywright.model.cutting.Saw;
 import org.baywright.model.cutting.Stock;
+import org.baywright.model.problem.Problem;
+import org.baywright.model.problem.Where;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -140,6 +143,63 @@ class NestTest {
         assertEquals(1, cuts.bars().stream().filter(cuts::isSpecial).count());
         assertTrue(cuts.bars().stream().anyMatch(b -> b.stock().isOffcut()));
         assertTrue(cuts.proven());
+    }
+
+    private static long toLength(SectionCuts cuts) {
+        return cuts.bars().stream()
+                .filter(cuts::isSpecial)
+                .mapToLong(LaidBar::times)
+                .sum();
+    }
+
+    /** Three of 5000 fit the yard's bars only, which hold two; a short piece still goes behind one of them. */
+    @Test
+    void whatTheYardCannotHoldIsOrderedToLengthAndTold() {
+        List<Need> needs = List.of(new Need(Blank.square("R", 5000, 100), 3), new Need(Blank.square("S", 900, 100), 1));
+        SectionCuts cuts = cuts(needs, Stock.offcut(6000, 2), Stock.length(3000));
+        assertEquals(1, toLength(cuts));
+        assertEquals(5010, cuts.purchasedMm(), 1e-9);
+        assertTrue(cuts.proven());
+        List<Problem> problems = cuts.problems(Where::whole);
+        assertEquals(1, problems.size());
+        assertEquals("saw.yard", problems.get(0).where().source());
+        assertTrue(problems.get(0).message().contains("all but 1 of piece R"), problems.toString());
+        assertTrue(problems.get(0).remedy().contains("more bars in the yard"), problems.toString());
+        assertEquals(0, toLength(cuts(needs, Stock.offcut(6000, 3), Stock.length(3000))));
+        assertEquals(3, toLength(cuts(needs, Stock.length(3000))));
+    }
+
+    /** Two of 1000 lie in 2014 with their slants together, and not tip to tip. */
+    @Test
+    void theYardHoldsWhatLiesCloseInIt() {
+        List<Need> four = List.of(new Need(blank("C", 1000, 0, 0.5, ANY), 4));
+        assertEquals(2, toLength(cuts(four, Stock.offcut(2014, 1), Stock.length(900))));
+        assertEquals(3, toLength(cuts(four, Stock.offcut(2013, 1), Stock.length(900))));
+    }
+
+    @Test
+    void aBarOrderedToLengthHasNoPrice() {
+        List<Need> needs = List.of(new Need(Blank.square("R", 5000, 100), 1), new Need(Blank.square("S", 900, 100), 1));
+        SectionCuts cuts = cuts(needs, Stock.priced(3000, 40));
+        assertEquals(40, cuts.cost(), 1e-9);
+        assertEquals(40, cuts.boundCost(), 1e-9);
+        assertTrue(cuts.proven());
+        assertFalse(cuts.isByLength());
+        assertFalse(cuts(needs.subList(0, 1), Stock.priced(3000, 40)).isByLength());
+    }
+
+    /**
+     * R fills the bar alone, though its slanted cut takes more than the square one that is given back; two of S would fit
+     * by their middles, so that other ways are tried.
+     */
+    @Test
+    void aPieceAsLongAsTheBarIsCut() {
+        List<Need> needs =
+                List.of(new Need(blank("R", 2960, 0.5, 0.3, ANY), 1), new Need(blank("S", 1497, 0.5, 0.1, ANY), 2));
+        SectionCuts cuts = cuts(needs, Stock.length(3010));
+        assertEquals(3010, 10 + needs.get(0).blank().tipMm(), 1e-9);
+        assertEquals(0, toLength(cuts));
+        assertEquals(3, cuts.barsToBuy());
     }
 
     /** The middle fits in the shorter length but the tip, 10 + 1025, does not. */

@@ -1,6 +1,7 @@
 package org.baywright.model.parts;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -10,8 +11,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.definition.Ground;
 import org.baywright.model.definition.Seeds;
+import org.baywright.model.definition.Slab;
+import org.baywright.model.geometry.Convex;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /** Joints lie where a slab should crack: panels of about 6 m, off the anchors. */
 class SlabJointsTest {
@@ -20,6 +26,21 @@ class SlabJointsTest {
     @Provide
     Arbitrary<Definition> sheds() {
         return Definitions.valid();
+    }
+
+    private static Definition withoutThickenings(Definition d) {
+        Slab s = d.ground().slab();
+        Slab plain = new Slab(
+                s.floor(),
+                s.thickness(),
+                s.beyond(),
+                0,
+                s.padDepth(),
+                s.edgeWidth(),
+                s.edgeDepth(),
+                s.joints(),
+                s.bars());
+        return Definitions.with(d, new Ground(plain, d.ground().site()));
     }
 
     private static SlabJoints joints(String more) {
@@ -66,6 +87,41 @@ class SlabJointsTest {
                 SHED + "bays: 3\nbaySpacing: 6000\nmullions: {spacing: 6000}\nslab: {thickness: 200, padSide: 0}\n"));
         double joint = Foundation.of(shed).joints(shed.setOut()).along().get(0);
         assertTrue(Math.abs(joint - 6000) >= 120, "the plate under the ridge is 240 wide: " + joint);
+    }
+
+    /** Mullions so close that a joint along the building is nowhere clear of their plates. */
+    @Test
+    void aJointWithNoClearPlaceIsTold() {
+        String close = "slab: {thickness: 200, padSide: 0, joints: 500}\nmullions: {spacing: 500}\n";
+        Shed shed = Shed.of(Definitions.of(SHED + "bays: 3\nbaySpacing: 6000\n" + close));
+        assertFalse(Foundation.of(shed).joints(shed.setOut()).under().isEmpty());
+        assertEquals(List.of(), joints("bays: 3\nbaySpacing: 6000\n").under());
+    }
+
+    /** Plates measured on their solids, on slabs without thickenings too, through which no cut would run anyhow. */
+    @Property(tries = 60, seed = Seeds.SHEDS)
+    void noCutRunsUnderAPlateUntold(@ForAll("sheds") Definition definition, @ForAll boolean thickened) {
+        Shed shed = Shed.of(thickened ? definition : withoutThickenings(definition));
+        SlabJoints joints = Foundation.of(shed).joints(shed.setOut());
+        for (PlateStand stand : PlateStand.of(shed)) {
+            Envelope plate = new Envelope();
+            Convex.of(stand.plate().solid(), stand.platePlace().placement())
+                    .forEach(lump -> lump.corners().forEach(c -> plate.expandToInclude(c.x(), c.y())));
+            plate.expandBy(-1);
+            boolean cut = joints.cuts().stream()
+                    .anyMatch(c -> plate.intersects(
+                            new Coordinate(c.from().x(), c.from().y()), new Coordinate(c.to().x(), c.to().y())));
+            assertTrue(!cut || joints.under().contains(stand.grid()), () -> stand.grid() + " " + joints);
+        }
+        double plateSide = PlateStand.of(shed).stream()
+                .mapToDouble(s -> Math.max(
+                        s.plate().solid().profile().depth(),
+                        s.plate().solid().profile().width()))
+                .max()
+                .orElse(0);
+        if (definition.ground().slab().padSide() > plateSide + 10 && thickened) {
+            assertEquals(List.of(), joints.under());
+        }
     }
 
     @Property(tries = 60, seed = Seeds.SHEDS)

@@ -105,7 +105,16 @@ final class BaseNotes {
         return edge + " Dashes: joints sawn " + Figure.length(slab.jointDepth())
                 + " deep, 4 to 12 hours after finishing,"
                 + listed(" from line 1", joints.across()) + listed(" from line A", joints.along())
-                + "; not through thickenings. The engineer may want others.";
+                + "; not through thickenings. The engineer may want others." + under(joints);
+    }
+
+    private static String under(SlabJoints joints) {
+        return joints.under().isEmpty()
+                ? ""
+                : " No clear place was found beside "
+                        + joints.under().stream().limit(LISTED).collect(Collectors.joining(", "))
+                        + (joints.under().size() > LISTED ? " and so on" : "")
+                        + ": the joint runs under the plate; ask the engineer.";
     }
 
     private static String sizes(Slab slab) {
