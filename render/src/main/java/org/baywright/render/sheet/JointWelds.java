@@ -12,8 +12,6 @@ import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Part;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
-import org.locationtech.jts.algorithm.RectangleLineIntersector;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -23,9 +21,8 @@ import org.locationtech.jts.geom.Envelope;
  * @param view the detail
  * @param lines all that is seen of the frame
  * @param window what the detail shows, in view mm
- * @param noted whether notes on the sheet say that sizes are the engineer's, so that symbols need not
  */
-record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolean noted) {
+record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window) {
     /** A member's line that ends so near a plate ends on it, mm. */
     private static final double MEETS = 2;
 
@@ -87,29 +84,21 @@ record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolea
                 .ifPresent(at -> view.draw(at.symbol.draw(at.y)));
     }
 
-    /** Whether a line of the steel runs through it, which is less easily read. */
+    /** Whether a line of steel, concrete, anchors or figures runs through it, which is less easily read. */
     private boolean isCrossed(Try at) {
-        RectangleLineIntersector room = new RectangleLineIntersector(at.symbol.room(at.y));
-        return lines.stream().anyMatch(l -> room.intersects(onPaper(l.from()), onPaper(l.to())));
-    }
-
-    private Coordinate onPaper(Vec2 inView) {
-        Vec2 at = view.port().toPaper(inView);
-        return new Coordinate(at.x(), at.y());
+        return view.isOnLines(at.symbol.room(at.y));
     }
 
     /** A symbol with its reference line at a height of the paper. */
     private record Try(WeldSymbol symbol, double y) {}
 
     private WeldSymbol symbol(Attached plate, Vec2 target, boolean toRight) {
-        return noted
-                ? new WeldSymbol(
-                        target,
-                        toRight,
-                        plate.weldLeg(),
-                        plate.isWeldedRound(),
-                        plate.plate().mark())
-                : WeldSymbol.of(plate, 1, target, toRight);
+        return new WeldSymbol(
+                target,
+                toRight,
+                plate.weldLeg(),
+                plate.isWeldedRound(),
+                plate.plate().mark());
     }
 
     private boolean isFree(Try at) {

@@ -149,6 +149,11 @@ final class PlacedView {
         return field.free(TurnedBox.of(paper));
     }
 
+    /** Whether a line that is drawn runs through some paper. */
+    boolean isOnLines(Envelope paper) {
+        return field.onLines(TurnedBox.of(paper));
+    }
+
     ViewPort port() {
         return port;
     }
