@@ -17,6 +17,7 @@ import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.model.takeoff.Summary;
@@ -90,7 +91,7 @@ final class PlanSheet {
         plan.steel(view, strip);
         plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
-        walls.dimension(view, axes, first(strip), last(strip));
+        List<OpeningPlace> without = walls.dimension(view, axes, first(strip), last(strip));
         ridge(view, strip);
         liftingBeam(view, strip);
         bays(view, strip);
@@ -98,7 +99,7 @@ final class PlanSheet {
         plan.grid(view, strip);
         areas(view, strip, strips.parted() ? ", in all" : "");
         falls(view, strip);
-        walls.name(view, axes, first(strip), last(strip));
+        walls.name(view, axes, first(strip), last(strip), without);
         columns(view, strip);
         plan.matchLines(view, strip);
     }
