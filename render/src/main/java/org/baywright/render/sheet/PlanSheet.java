@@ -15,6 +15,7 @@ import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.OpeningPlace;
@@ -233,19 +234,17 @@ final class PlanSheet {
 
     /** Every column by its mark when there are few, else each mark once. */
     private void columns(PlacedView view, Strip strip) {
-        List<Footing> footings = plan.footings(strip);
-        for (Footing footing : footings) {
-            Part column = footing.column();
+        List<PlateStand> columns = plan.columns(strip);
+        for (PlateStand stand : columns) {
+            Part column = stand.upright();
             boolean first = named.add(column.mark());
-            if (!first && footings.size() > FEW) {
+            if (!first && columns.size() > FEW) {
                 continue;
             }
-            boolean typical = footings.size() > FEW && column.quantity() > 1;
-            Vec2 at = axes.at(footing.middle().x(), footing.middle().y());
+            boolean typical = columns.size() > FEW && column.quantity() > 1;
+            Vec2 at = axes.at(stand.middle().x(), stand.middle().y());
             Label label = Label.of(
-                    view.port().toPaper(at),
-                    Label.Pointer.BESIDE,
-                    typical ? column.mark() + " typical" : piece(footing));
+                    view.port().toPaper(at), Label.Pointer.BESIDE, typical ? column.mark() + " typical" : piece(stand));
             view.annotate()
                     .place(new Label(
                             label.lines(),
@@ -259,9 +258,9 @@ final class PlanSheet {
     }
 
     /** The mark of a column with its plates. */
-    private String piece(Footing footing) {
-        return assemblies.of(footing.column()).stream()
-                .filter(assembly -> assembly.places().contains(footing.columnPlace()))
+    private String piece(PlateStand stand) {
+        return assemblies.of(stand.upright()).stream()
+                .filter(assembly -> assembly.places().contains(stand.uprightPlace()))
                 .map(Assembly::mark)
                 .findFirst()
                 .orElseThrow();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.render.dimension.Column;
 import org.baywright.render.dimension.Row;
@@ -40,23 +41,35 @@ final class SheetList {
         List<Row> whole = entries.stream().map(e -> row(List.of(e))).toList();
         List<Row> runs = grouped(entries, e -> e.series() + e.title);
         List<Row> series = grouped(entries, Entry::series);
-        return Stream.of(List.of(table(whole, width)), halves(whole, width), halves(runs, width))
+        Stream<List<Table>> parted =
+                Stream.of(whole, unpaged(whole), unpaged(runs)).flatMap(r -> halves(r, width));
+        return Stream.concat(Stream.of(List.of(table(whole, width))), parted)
                 .filter(tables -> tables.stream()
                         .allMatch(table -> table.pages(roomHeight).size() == 1))
                 .findFirst()
                 .orElse(List.of(table(series, width)));
     }
 
-    private static List<Table> halves(List<Row> rows, double width) {
-        int half = (rows.size() + 1) / 2;
-        return Stream.of(rows.subList(0, half), rows.subList(half, rows.size()))
-                .map(part -> table(part, (width - BETWEEN) / 2).tightly())
+    /** Without the page, so that titles have its paper. */
+    private static List<Row> unpaged(List<Row> rows) {
+        return rows.stream()
+                .map(row -> Row.of(row.cells().get(0), row.cells().get(1)))
                 .toList();
     }
 
+    /** Two columns, the first as long as the second or a little longer or shorter, as titles take lines. */
+    private static Stream<List<Table>> halves(List<Row> rows, double width) {
+        int half = (rows.size() + 1) / 2;
+        return IntStream.of(half, half + 1, half - 1, half + 2, half - 2)
+                .filter(at -> at > 0 && at < rows.size())
+                .mapToObj(at -> Stream.of(rows.subList(0, at), rows.subList(at, rows.size()))
+                        .map(part -> table(part, (width - BETWEEN) / 2).tightly())
+                        .toList());
+    }
+
     private static Table table(List<Row> rows, double width) {
-        return new Table(List.of(Column.words("Sheet"), Column.words("Title"), Column.numbers("Page")), rows, width)
-                .filling();
+        List<Column> columns = List.of(Column.words("Sheet"), Column.words("Title"), Column.numbers("Page"));
+        return new Table(columns.subList(0, rows.get(0).cells().size()), rows, width).filling();
     }
 
     private static List<Row> grouped(List<Entry> entries, Function<Entry, String> by) {
