@@ -98,6 +98,11 @@ public final class LabelField {
         return lines.any(box) || leaders.any(box);
     }
 
+    /** How many lines run through a box. */
+    public int linesThrough(TurnedBox box) {
+        return lines.count(box) + leaders.count(box);
+    }
+
     /** A point that some label names, not to be covered by another label. */
     private void target(Vec2 point) {
         targets.add(TurnedBox.upright(point.x() - 0.8, point.y() - 0.8, point.x() + 0.8, point.y() + 0.8));

@@ -35,6 +35,11 @@ record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window) {
     /** Paper kept round a symbol and its arrow. */
     private static final double ROUND = 0.6;
 
+    /** What a line through a symbol or its arrow costs, in mm of distance. */
+    private static final double THROUGH_SYMBOL = 20;
+
+    private static final double THROUGH_ARROW = 10;
+
     /** Draws what a plate is welded by, once however many members it is welded to. */
     void draw(Assemblies assemblies, Part plate) {
         for (Assembly assembly : assemblies.holding(plate)) {
@@ -71,22 +76,25 @@ record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window) {
     }
 
     private void draw(Attached plate, Vec2 target) {
-        List<Try> free = IntStream.range(0, TRIES)
+        IntStream.range(0, TRIES)
                 .mapToObj(i -> FIRST + i * STEP)
                 .flatMap(off -> Stream.of(target.y() + off, target.y() - off))
                 .flatMap(y -> Stream.of(false, true).map(right -> new Try(symbol(plate, target, right), y)))
                 .filter(this::isFree)
-                .toList();
-        free.stream()
-                .filter(at -> !isCrossed(at))
-                .findFirst()
-                .or(() -> free.stream().findFirst())
+                .min(Comparator.comparingDouble(this::harm))
                 .ifPresent(at -> view.draw(at.symbol.draw(at.y)));
     }
 
-    /** Whether a line of steel, concrete, anchors or figures runs through it, which is less easily read. */
-    private boolean isCrossed(Try at) {
-        return view.isOnLines(at.symbol.room(at.y));
+    /** Its distance, and much more for lines of steel, concrete, anchors or figures that run through it or its arrow. */
+    private double harm(Try at) {
+        Vec2 target = at.symbol.target();
+        Vec2 bend = at.symbol.bend(at.y);
+        // Where the arrow ends there are lines always.
+        Vec2 from = target.plus(bend.minus(target).times(0.25));
+        Envelope arrow = new Envelope(from.x(), bend.x(), from.y(), bend.y());
+        return Math.abs(at.y - target.y())
+                + THROUGH_SYMBOL * view.linesThrough(at.symbol.room(at.y))
+                + THROUGH_ARROW * view.linesThrough(arrow);
     }
 
     /** A symbol with its reference line at a height of the paper. */

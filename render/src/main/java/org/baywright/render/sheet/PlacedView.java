@@ -149,9 +149,9 @@ final class PlacedView {
         return field.free(TurnedBox.of(paper));
     }
 
-    /** Whether a line that is drawn runs through some paper. */
-    boolean isOnLines(Envelope paper) {
-        return field.onLines(TurnedBox.of(paper));
+    /** How many lines that are drawn run through some paper. */
+    int linesThrough(Envelope paper) {
+        return field.linesThrough(TurnedBox.of(paper));
     }
 
     ViewPort port() {
