@@ -98,6 +98,11 @@ public final class LabelField {
         return lines.any(box) || leaders.any(box);
     }
 
+    /** How many lines run through a box. */
+    public int linesThrough(TurnedBox box) {
+        return lines.count(box) + leaders.count(box);
+    }
+
     /** A point that some label names, not to be covered by another label. */
     private void target(Vec2 point) {
         targets.add(TurnedBox.upright(point.x() - 0.8, point.y() - 0.8, point.x() + 0.8, point.y() + 0.8));
@@ -112,13 +117,13 @@ public final class LabelField {
         return 12 * lines.count(box) + 25 * leaders.count(box) + 40 * targets.count(box);
     }
 
-    /** What a leader would spoil: lines crossed a little, leaders and words a lot. */
+    /** What a leader would spoil: lines crossed a little; leaders, words, bubbles and borders a lot. */
     double leaderHarm(TurnedBox leader) {
         return 0.5 * lines.count(leader)
                 + 12 * leaders.count(leader)
                 + 25 * targets.count(leader)
                 + 60 * words.count(leader)
-                + 8 * obstacles.count(leader);
+                + 30 * obstacles.count(leader);
     }
 
     /**

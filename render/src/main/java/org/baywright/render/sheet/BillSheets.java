@@ -3,7 +3,12 @@ package org.baywright.render.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.baywright.model.parts.Hole;
+import org.baywright.model.parts.JointHole;
+import org.baywright.model.parts.JointHoles;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
@@ -33,6 +38,9 @@ final class BillSheets {
             Column.numbers("Each, kg"),
             Column.numbers("All, kg"));
 
+    /** Across the holes of a pair that the mill punches, mm; as the drawings of pieces say. */
+    private static final double PUNCHED = 18;
+
     private BillSheets() {}
 
     /** What to buy is no business of the council's; it comes last, so that both sets number their sheets alike. */
@@ -51,24 +59,24 @@ final class BillSheets {
     /** One row a mark. */
     static Table schedule(Shed shed, Bill bill) {
         List<Row> rows = new ArrayList<>();
+        JointHoles joints = JointHoles.of(shed);
         rows.add(Row.heading("Members"));
-        group(shed, true, rows);
+        shed.parts().stream()
+                .filter(p -> p.kind().isMember())
+                .map(p -> member(p, joints))
+                .forEach(rows::add);
         rows.add(total("Members", shed, true, bill.memberMassKg()));
         rows.add(Row.heading("Plates"));
-        group(shed, false, rows);
+        shed.parts().stream()
+                .filter(p -> !p.kind().isMember())
+                .map(BillSheets::plate)
+                .forEach(rows::add);
         rows.add(total("Plates", shed, false, bill.mass(BillGroup.PLATES)));
         rows.add(total("All steel", quantity(shed, true) + quantity(shed, false), bill.steelMassKg()));
         return new Table(COLUMNS, rows, SheetFrame.room().getWidth()).filling();
     }
 
-    private static void group(Shed shed, boolean members, List<Row> rows) {
-        shed.parts().stream()
-                .filter(p -> p.kind().isMember() == members)
-                .map(p -> members ? member(p) : plate(p))
-                .forEach(rows::add);
-    }
-
-    private static Row member(Part part) {
+    private static Row member(Part part, JointHoles joints) {
         return Row.of(
                 part.mark(),
                 part.kind().label(),
@@ -83,7 +91,7 @@ final class BillSheets {
                 part.cutForm().name().toLowerCase(Locale.ROOT),
                 part.longPoint(),
                 Figure.length(part.centreOfGravity().x()),
-                "",
+                holes(part, joints),
                 kg(part.massKg()),
                 kg(part.totalMassKg()));
     }
@@ -106,6 +114,25 @@ final class BillSheets {
                 holes(part),
                 kg(part.massKg()),
                 kg(part.totalMassKg()));
+    }
+
+    /** The holes that its cleats want, and those it is punched with besides. */
+    private static String holes(Part member, JointHoles joints) {
+        List<JointHole> bolted = joints.of(member);
+        Map<Double, Integer> counts = new TreeMap<>();
+        bolted.forEach(hole -> counts.merge(hole.diameter(), 1, Integer::sum));
+        member.punched().stream()
+                .filter(p ->
+                        bolted.stream().noneMatch(hole -> Math.abs(hole.at().x() - p) < 0.1))
+                .forEach(p -> counts.merge(PUNCHED, 2, Integer::sum));
+        if (counts.isEmpty()) {
+            return "none";
+        }
+        String words = counts.entrySet().stream()
+                .map(e -> e.getValue() + " × Ø" + Figure.length(e.getKey()))
+                .collect(Collectors.joining(", "));
+        int unlike = joints.unlike(member);
+        return words + (unlike == 0 ? "" : "; otherwise on " + unlike);
     }
 
     private static String holes(Part part) {

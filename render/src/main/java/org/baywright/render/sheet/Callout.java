@@ -29,6 +29,10 @@ record Callout(int detail, String sheet) {
 
     private static final double FURTHER = 6;
     private static final double FURTHEST = 150;
+
+    /** No further off than this for a place without lines. */
+    private static final double OFF_LINES = 42;
+
     private static final int WAYS = 16;
 
     /** The bubble about a point of the paper. */
@@ -53,12 +57,20 @@ record Callout(int detail, String sheet) {
         });
     }
 
-    /** From a place of a view to room for its bubble; none on a sheet that is full, which then goes without. */
+    /**
+     * From a place of a view to room for its bubble, off lines where there is some not far away; none on a sheet that is
+     * full, which then goes without.
+     */
     private static Optional<Vec2> room(PlacedView view, Vec2 at, Vec2 wished) {
-        for (double off = NEAR; off < FURTHEST; off += FURTHER) {
+        return room(view, at, wished, OFF_LINES, true).or(() -> room(view, at, wished, FURTHEST, false));
+    }
+
+    private static Optional<Vec2> room(PlacedView view, Vec2 at, Vec2 wished, double furthest, boolean offLines) {
+        for (double off = NEAR; off < furthest; off += FURTHER) {
             for (int i = 0; i < WAYS; i++) {
                 Vec2 way = turned(wished.unit(), (i % 2 == 0 ? i : -i - 1) / 2);
-                if (view.isFree(box(at.plus(way.times(off))))) {
+                Envelope box = box(at.plus(way.times(off)));
+                if (view.isFree(box) && !(offLines && view.linesThrough(box) > 0)) {
                     return Optional.of(way.times(off));
                 }
             }

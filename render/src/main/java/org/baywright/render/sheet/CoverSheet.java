@@ -8,6 +8,7 @@ import org.baywright.model.geometry.Vec2;
 import org.baywright.model.parts.Shed;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
+import org.baywright.render.dimension.Table;
 import org.baywright.render.dimension.TablePart;
 import org.baywright.render.dimension.WrappedText;
 import org.baywright.render.mark.Layer;
@@ -131,8 +132,12 @@ final class CoverSheet {
         double top = room.getMaxY() - figures.height() - GAP;
         double left = top - room.getMinY();
         Draft self = new Draft(NUMBER, TITLE, SCALE, List.of(), List.of());
-        TablePart list = SheetList.of(self, rest, COLUMN, left).pages(left).get(0);
-        marks.addAll(list.draw(new Vec2(right, top)));
+        double x = right;
+        for (Table list : SheetList.of(self, rest, COLUMN, left)) {
+            TablePart whole = list.pages(left).get(0);
+            marks.addAll(whole.draw(new Vec2(x, top)));
+            x += whole.width() + SheetList.BETWEEN;
+        }
     }
 
     private void text(String words, double y, double height, Face face) {

@@ -1,39 +1,21 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
-import org.baywright.model.definition.LiftingBeam;
-import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Plane;
-import org.baywright.model.geometry.Tolerance;
 import org.baywright.model.geometry.Vec2;
-import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Part;
-import org.baywright.model.parts.PartKind;
-import org.baywright.model.parts.Place;
-import org.baywright.model.parts.Shed;
-import org.baywright.model.setout.RoofRows;
 import org.baywright.render.dimension.Annotations;
-import org.baywright.render.dimension.Figure;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
-import org.baywright.render.mark.Stroke;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.paper.Scale;
-import org.baywright.render.view.HiddenLines;
-import org.baywright.render.view.Item;
-import org.baywright.render.view.Projection;
-import org.baywright.render.view.Silhouette;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
 import org.locationtech.jts.geom.Envelope;
@@ -45,13 +27,7 @@ final class DetailSheets {
     /** Room for the bubble before the title. */
     private static final double BUBBLE = 2 * Callout.RADIUS + 3;
 
-    /** Parts further than this before or behind the middle are left out. */
-    private static final double DEEP = 260;
-
     private static final List<Scale> SCALES = List.of(new Scale(5), new Scale(10), new Scale(20));
-
-    private static final Set<PartKind> LIFTING =
-            EnumSet.of(PartKind.LIFTING_BEAM, PartKind.LIFTING_BRACKET, PartKind.LIFTING_PLATE);
 
     private final Building building;
 
@@ -131,20 +107,18 @@ final class DetailSheets {
         PlacedView view = sheet.view(detail.title(), rest, window, margins, scale);
         view.border();
         keepInside(sheet, cell, view.box());
-        List<ViewLine> lines = RoundBars.outlined(
-                building.shed(),
-                HiddenLines.visible(items(detail, detail.parts().drawn(), window), detail.view()));
+        DetailScene scene = new DetailScene(building.shed(), detail, window);
+        List<ViewLine> lines = scene.whole();
         view.draw(Window.cut(lines, window), Pen.VISIBLE, Layer.STEEL);
-        List<ViewLine> cuts = cuts(detail, window);
+        List<ViewLine> cuts = scene.cuts();
         view.draw(Window.cut(cuts, window), Pen.OUTLINE, Layer.STEEL);
         DetailFigures figures = new DetailFigures(view, detail.view(), window);
         if (detail.clad()) {
-            roofFigures(figures, detail);
-            clad(view, detail, window);
+            new RoofDetail(building, detail, figures).draw();
         } else if (detail.isOfLifting()) {
-            lifting(view, figures, detail);
+            new LiftingDetail(scene, figures).draw();
         } else {
-            cleatFigures(view, figures, detail);
+            new CleatDetail(building.shed(), detail, figures).draw();
         }
         List<ViewLine> all = new ArrayList<>(lines);
         all.addAll(cuts);
@@ -164,126 +138,6 @@ final class DetailSheets {
                 .filter(s -> s.toPaper(2 * reach.x()) <= width && s.toPaper(2 * reach.y()) <= height)
                 .findFirst()
                 .orElse(new Scale(20));
-    }
-
-    /** The edges of what is shown only where the plane through the middle cuts it. */
-    private List<ViewLine> cuts(Detail detail, Envelope window) {
-        Vec3 towards = detail.view().towards();
-        Plane plane = new Plane(towards, detail.at().dot(towards));
-        List<ViewLine> edges = new ArrayList<>();
-        for (Item item : items(detail, detail.parts().cut(), window)) {
-            for (List<Vec2> ring : Silhouette.cut(item, plane, detail.view())) {
-                for (int i = 0; i < ring.size(); i++) {
-                    edges.add(new ViewLine(ring.get(i), ring.get((i + 1) % ring.size()), item.part()));
-                }
-            }
-        }
-        return edges;
-    }
-
-    private List<Item> items(Detail detail, Set<PartKind> kinds, Envelope window) {
-        Shed shed = building.shed();
-        Projection aside = Projection.of(detail.view().towards(), detail.view().up());
-        double middle = detail.at().dot(detail.view().towards());
-        Envelope deep = new Envelope(middle - DEEP, middle + DEEP, -1e9, 1e9);
-        return Steelwork.items(shed, (part, place) -> kinds.contains(part.kind())).stream()
-                .filter(i -> Silhouette.bounds(List.of(i), detail.view()).intersects(window))
-                .filter(i -> Silhouette.bounds(List.of(i), aside).intersects(deep))
-                .toList();
-    }
-
-    private void clad(PlacedView view, Detail detail, Envelope window) {
-        List<String> named = new ArrayList<>();
-        for (CladdingSection.Cut cut : new CladdingSection(building, detail.at().y()).cuts()) {
-            List<ViewLine> seen = Window.cut(cut.lines(), window);
-            view.draw(seen, cut.pen(), Layer.STEEL);
-            if (!seen.isEmpty() && !named.contains(cut.name())) {
-                named.add(cut.name());
-                ViewLine longest = seen.stream()
-                        .reduce((a, b) -> a.length() >= b.length() ? a : b)
-                        .orElseThrow();
-                view.annotate().note(longest.from().plus(longest.to()).times(0.5), cut.name());
-            }
-        }
-    }
-
-    /** What the plane through the detail's middle meets: sheet ends, rows of purlins, gutters. */
-    private void roofFigures(DetailFigures figures, Detail detail) {
-        double y = detail.at().y();
-        List<RoofRows> slopes =
-                RoofRows.of(building.shed().definition(), building.shed().setOut());
-        figures.ridge(slopes);
-        for (RoofRows rows : slopes) {
-            if (rows.from() <= y && y <= rows.to()) {
-                boolean low = Math.abs(detail.at().x() - rows.slope().eave())
-                        < rows.slope().run() / 2;
-                figures.rows(rows, low ? rows.sheetLow() : rows.sheetHigh());
-                building.cladding().gutters().stream()
-                        .filter(g -> g.slope().line().equals(rows.slope().line()))
-                        .filter(g -> g.from().y() <= y && y <= g.to().y())
-                        .forEach(g -> figures.gutter(building, g, rows));
-            }
-        }
-    }
-
-    /**
-     * Heights from the hook to the top of the bracket, and where the hook is at its highest; seen along the frame of a
-     * beam across the building the hook hangs further in, where the section shows it.
-     */
-    private void lifting(PlacedView view, DetailFigures figures, Detail detail) {
-        LiftingBeam beam = building.shed().definition().envelope().liftingBeam().orElseThrow();
-        double hook = beam.underside() - beam.hookDrop();
-        boolean fromFront = Math.abs(detail.view().towards().y()) > 0.99;
-        boolean hangsHere = beam.along() || !fromFront;
-        TreeSet<Double> heights = new TreeSet<>(hangsHere ? List.of(hook, beam.underside()) : List.of());
-        Envelope plate = new Envelope();
-        List<String> plates = building.shed().parts(PartKind.LIFTING_PLATE).stream()
-                .map(Part::mark)
-                .toList();
-        for (Item item : items(detail, LIFTING, figures.window())) {
-            Envelope seen = Silhouette.bounds(List.of(item), detail.view());
-            heights.add(Tolerance.fabricated(seen.getMinY()));
-            heights.add(Tolerance.fabricated(seen.getMaxY()));
-            if (plates.contains(item.part())) {
-                plate.expandToInclude(seen);
-            }
-        }
-        figures.chain(heights.stream().map(z -> new Vec2(plate.getMaxX(), z)).toList(), new Vec2(1, 0));
-        if (!hangsHere) {
-            return;
-        }
-        Vec2 middle = detail.view().flat(detail.at());
-        double x = fromFront
-                ? detail.view()
-                        .flat(new Vec3(beam.offset(), detail.at().y(), 0))
-                        .x()
-                : middle.x();
-        Vec2 low = new Vec2(x, hook);
-        view.line(new Vec2(x, beam.underside()), low, Pen.DIMENSION, Layer.STEEL);
-        view.annotate().note(low, "Hook at its highest +" + Figure.length(hook));
-    }
-
-    /** The cleat's edges and holes, and its holes where they face the eye. */
-    private void cleatFigures(PlacedView view, DetailFigures figures, Detail detail) {
-        for (Part part : building.shed().parts(detail.parts().named().get(0))) {
-            for (Place place : part.places()) {
-                if (place.placement().origin().distance(detail.at()) < Tolerance.COINCIDENT) {
-                    holes(view, detail.view(), part, place.placement());
-                    figures.plate(part, place.placement(), new Vec2(1, 0));
-                }
-            }
-        }
-    }
-
-    private static void holes(PlacedView view, Projection look, Part part, Placement plate) {
-        if (Math.abs(plate.along().dot(look.towards())) > 1 - Tolerance.COINCIDENT) {
-            part.holes().forEach(hole -> {
-                List<Vec2> ring = hole.outline().stream()
-                        .map(p -> view.port().toPaper(look.flat(plate.toWorld(0, p.x(), p.y()))))
-                        .toList();
-                view.draw(List.of(new Stroke(ring, true, Pen.VISIBLE, Layer.STEEL, part.mark())));
-            });
-        }
     }
 
     /** Each mark once, at the middle of what is seen of it. */

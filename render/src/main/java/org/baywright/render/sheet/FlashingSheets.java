@@ -21,6 +21,10 @@ import org.locationtech.jts.geom.Envelope;
 /** Every flashing's folded section to scale, for the folder: legs, angles, girth, folds, colour side, how many. */
 final class FlashingSheets {
     private static final int COLUMNS = 4;
+
+    /** Columns where they spare a sheet. */
+    private static final int TIGHT_COLUMNS = 5;
+
     private static final int ROWS = 2;
     private static final double GAP = 4;
     private static final int LARGEST = 2;
@@ -42,20 +46,25 @@ final class FlashingSheets {
     /** Sheets numbered on in series S7. */
     static List<Draft> of(Building building, int firstNumber) {
         List<Flashing> flashings = building.cladding().flashings();
+        int columns = sheets(flashings, TIGHT_COLUMNS) < sheets(flashings, COLUMNS) ? TIGHT_COLUMNS : COLUMNS;
         List<Draft> drafts = new ArrayList<>();
-        for (int from = 0; from < flashings.size(); from += COLUMNS * ROWS) {
-            List<Flashing> page = flashings.subList(from, Math.min(flashings.size(), from + COLUMNS * ROWS));
+        for (int from = 0; from < flashings.size(); from += columns * ROWS) {
+            List<Flashing> page = flashings.subList(from, Math.min(flashings.size(), from + columns * ROWS));
             SheetBuilder sheet = new SheetBuilder("S7." + (firstNumber + drafts.size()), "Flashing profiles");
             for (int i = 0; i < page.size(); i++) {
-                profile(sheet, page.get(i), cell(i));
+                profile(sheet, page.get(i), cell(i, columns));
             }
             drafts.add(sheet.build());
         }
         return drafts;
     }
 
-    private static Envelope cell(int i) {
-        Envelope cell = Cells.column(Cells.row(SheetFrame.room(), i / COLUMNS, ROWS), i % COLUMNS, COLUMNS);
+    private static int sheets(List<Flashing> flashings, int columns) {
+        return (flashings.size() + columns * ROWS - 1) / (columns * ROWS);
+    }
+
+    private static Envelope cell(int i, int columns) {
+        Envelope cell = Cells.column(Cells.row(SheetFrame.room(), i / columns, ROWS), i % columns, columns);
         return new Envelope(cell.getMinX(), cell.getMaxX() - GAP, cell.getMinY(), cell.getMaxY());
     }
 

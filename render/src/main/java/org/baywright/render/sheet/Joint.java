@@ -14,22 +14,29 @@ import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * A joint of a frame that is shown close up.
  *
  * @param title of the detail
  * @param centre in the view from the front, mm
- * @param reach half of what must be seen, mm
+ * @param reach half of what must be seen, mm across and up
  * @param line the column line it is at
  * @param kinds the parts that are named on it
  */
-record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<PartKind> kinds) {
+record Joint(String title, Vec2 centre, Vec2 reach, ColumnLine line, List<PartKind> kinds) {
     /** So much of a column is seen over its base plate. */
     private static final double STUB = 75;
 
     /** So much is seen below the concrete. */
-    private static final double BELOW = 20;
+    private static final double BELOW = 5;
+
+    /** The concrete's edge is seen when it is no further outside a base plate. */
+    private static final double EDGE = 160;
+
+    /** So much is seen beside the concrete's edge and the plate. */
+    private static final double ASIDE = 10;
 
     /** The joints of a frame that differ, from the outside in. */
     static List<Joint> of(Shed shed, int frame) {
@@ -61,6 +68,10 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
                 .collect(Collectors.toSet());
     }
 
+    private static Vec2 both(double reach) {
+        return new Vec2(reach, reach);
+    }
+
     private static Member column(Shed shed, ColumnLine line, int frame) {
         return line.column(shed.definition(), frame);
     }
@@ -79,7 +90,7 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
         return new Joint(
                 (line.leanTo() ? "EAVE, LINE " : "KNEE, LINE ") + line.letter(),
                 centre,
-                1.5 * Math.max(column, rafter),
+                both(1.5 * Math.max(column, rafter)),
                 line,
                 kinds);
     }
@@ -90,7 +101,7 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
         Vec2 centre = new Vec2(
                 shed.setOut().span() / 2,
                 shed.setOut().apexHeight() - left.roof().plumb(rafter) / 2);
-        return new Joint("APEX", centre, 1.5 * rafter, left, List.of(PartKind.RAFTER, PartKind.APEX_PLATE));
+        return new Joint("APEX", centre, both(1.5 * rafter), left, List.of(PartKind.RAFTER, PartKind.APEX_PLATE));
     }
 
     private static Joint leanTo(Shed shed, ColumnLine line, int frame) {
@@ -101,26 +112,33 @@ record Joint(String title, Vec2 centre, double reach, ColumnLine line, List<Part
         return new Joint(
                 "LEAN-TO, LINE " + main.letter(),
                 centre,
-                1.5 * Math.max(column, rafter),
+                both(1.5 * Math.max(column, rafter)),
                 line,
                 List.of(PartKind.COLUMN, PartKind.LEAN_TO_RAFTER, PartKind.LEAN_TO_PLATE));
     }
 
     private static Joint base(Shed shed, ColumnLine line, int frame) {
         double column = column(shed, line, frame).depth();
-        double plate = shed.parts(PartKind.BASE_PLATE).stream()
-                .mapToDouble(p -> p.solid().axisLength())
-                .max()
-                .orElse(0);
+        List<Part> plates = shed.parts(PartKind.BASE_PLATE).stream()
+                .filter(part -> part.places().stream().anyMatch(p -> p.frame() == frame))
+                .toList();
+        double plate =
+                plates.stream().mapToDouble(p -> p.solid().axisLength()).max().orElse(0);
+        double half = plates.stream()
+                        .mapToDouble(p -> p.solid().profile().depth())
+                        .max()
+                        .orElse(column)
+                / 2;
         double high = shed.definition().plates().groutGap() + plate + STUB;
-        double depth = Math.max(
-                shed.definition().anchor().embedment(),
-                -new SlabSection(shed, frame).bounds().getMinY());
-        Vec2 centre = new Vec2(line.x() + line.inward() * column / 2, (high - depth - BELOW) / 2);
+        Envelope concrete = new SlabSection(shed, frame).bounds();
+        double depth = Math.max(shed.definition().anchor().embedment(), -concrete.getMinY());
+        double middle = line.x() + line.inward() * column / 2;
+        double left = Math.max(middle - half - EDGE, concrete.getMinX()) - ASIDE;
+        double right = middle + half + ASIDE;
         return new Joint(
                 "BASE, LINE " + line.letter(),
-                centre,
-                Math.max(1.6 * column, (high + depth + BELOW) / 2),
+                new Vec2((left + right) / 2, (high - depth - BELOW) / 2),
+                new Vec2((right - left) / 2, (high + depth + BELOW) / 2),
                 line,
                 List.of(PartKind.COLUMN, PartKind.BASE_PLATE));
     }

@@ -1,5 +1,6 @@
 package org.baywright.render.sheet;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -32,18 +33,16 @@ final class JointDetail {
     private final Shed shed;
     private final FrameView frame;
     private final Joint joint;
-    private final boolean noted;
 
-    private JointDetail(Shed shed, FrameView frame, Joint joint, boolean noted) {
+    private JointDetail(Shed shed, FrameView frame, Joint joint) {
         this.shed = shed;
         this.frame = frame;
         this.joint = joint;
-        this.noted = noted;
     }
 
-    /** Draws a joint; noted when notes on its sheet say whose the sizes of welds are. */
-    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell, boolean noted) {
-        new JointDetail(frame.shed(), frame.bare(), joint, noted).draw(sheet, cell);
+    /** Draws a joint; words on its sheet say whose the sizes of welds are. */
+    static void draw(SheetBuilder sheet, FrameView frame, Joint joint, Envelope cell) {
+        new JointDetail(frame.shed(), frame.bare(), joint).draw(sheet, cell);
     }
 
     private void draw(SheetBuilder sheet, Envelope cell) {
@@ -51,7 +50,7 @@ final class JointDetail {
         Envelope paper = margins.within(cell);
         double width = paper.getWidth();
         double height = paper.getHeight() - PlacedView.FOOT;
-        Scale scale = Scale.fitting(2 * joint.reach(), 2 * joint.reach(), width, height);
+        Scale scale = Scale.fitting(2 * joint.reach().x(), 2 * joint.reach().y(), width, height);
         Envelope window = new Envelope(
                 joint.centre().x() - width * scale.n() / 2,
                 joint.centre().x() + width * scale.n() / 2,
@@ -66,7 +65,7 @@ final class JointDetail {
             figures(new DetailFigures(view, Projection.front(), window));
         }
         names(view, window);
-        welds(new JointWelds(view, frame.lines(), window, noted));
+        welds(new JointWelds(view, frame.lines(), window));
     }
 
     /** After the names, which need their paper more. */
@@ -94,7 +93,8 @@ final class JointDetail {
         Stream.of(PartKind.APEX_PLATE, PartKind.KNEE_PLATE, PartKind.LEAN_TO_PLATE)
                 .filter(joint.kinds()::contains)
                 .flatMap(kind -> frame.standing(kind).stream())
-                .filter(s -> Math.abs(s.middle().x() - joint.centre().x()) < joint.reach())
+                .filter(s -> Math.abs(s.middle().x() - joint.centre().x())
+                        < joint.reach().x())
                 .reduce((a, b) -> b)
                 .ifPresent(s -> plate(figures, s, line.roof(), rafter, out));
     }
@@ -149,13 +149,12 @@ final class JointDetail {
         view.line(new Vec2(x, window.getMinY()), new Vec2(x, window.getMaxY()), Pen.STRING, Layer.GRID);
         Anchor anchor = shed.definition().anchor();
         FrameView.Standing plate = frame.standing(PartKind.BASE_PLATE).stream()
-                .filter(s -> Math.abs(s.middle().x() - joint.centre().x()) < 1)
-                .findFirst()
+                .min(Comparator.comparingDouble(s -> Math.abs(s.middle().x() - x)))
                 .orElseThrow();
         double grout = shed.definition().plates().groutGap();
         double top = grout + plate.part().solid().axisLength();
         double half = plate.part().solid().profile().depth() / 2;
-        double centre = joint.centre().x();
+        double centre = plate.middle().x();
         List<Double> holes = plate.part().holes().stream()
                 .map(h -> centre + h.at().x())
                 .distinct()

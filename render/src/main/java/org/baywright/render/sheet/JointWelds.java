@@ -12,8 +12,6 @@ import org.baywright.model.parts.Attached;
 import org.baywright.model.parts.Part;
 import org.baywright.render.view.ViewLine;
 import org.baywright.render.view.Window;
-import org.locationtech.jts.algorithm.RectangleLineIntersector;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
@@ -23,9 +21,8 @@ import org.locationtech.jts.geom.Envelope;
  * @param view the detail
  * @param lines all that is seen of the frame
  * @param window what the detail shows, in view mm
- * @param noted whether notes on the sheet say that sizes are the engineer's, so that symbols need not
  */
-record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolean noted) {
+record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window) {
     /** A member's line that ends so near a plate ends on it, mm. */
     private static final double MEETS = 2;
 
@@ -37,6 +34,11 @@ record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolea
 
     /** Paper kept round a symbol and its arrow. */
     private static final double ROUND = 0.6;
+
+    /** What a line through a symbol or its arrow costs, in mm of distance. */
+    private static final double THROUGH_SYMBOL = 20;
+
+    private static final double THROUGH_ARROW = 10;
 
     /** Draws what a plate is welded by, once however many members it is welded to. */
     void draw(Assemblies assemblies, Part plate) {
@@ -74,42 +76,37 @@ record JointWelds(PlacedView view, List<ViewLine> lines, Envelope window, boolea
     }
 
     private void draw(Attached plate, Vec2 target) {
-        List<Try> free = IntStream.range(0, TRIES)
+        IntStream.range(0, TRIES)
                 .mapToObj(i -> FIRST + i * STEP)
                 .flatMap(off -> Stream.of(target.y() + off, target.y() - off))
                 .flatMap(y -> Stream.of(false, true).map(right -> new Try(symbol(plate, target, right), y)))
                 .filter(this::isFree)
-                .toList();
-        free.stream()
-                .filter(at -> !isCrossed(at))
-                .findFirst()
-                .or(() -> free.stream().findFirst())
+                .min(Comparator.comparingDouble(this::harm))
                 .ifPresent(at -> view.draw(at.symbol.draw(at.y)));
     }
 
-    /** Whether a line of the steel runs through it, which is less easily read. */
-    private boolean isCrossed(Try at) {
-        RectangleLineIntersector room = new RectangleLineIntersector(at.symbol.room(at.y));
-        return lines.stream().anyMatch(l -> room.intersects(onPaper(l.from()), onPaper(l.to())));
-    }
-
-    private Coordinate onPaper(Vec2 inView) {
-        Vec2 at = view.port().toPaper(inView);
-        return new Coordinate(at.x(), at.y());
+    /** Its distance, and much more for lines of steel, concrete, anchors or figures that run through it or its arrow. */
+    private double harm(Try at) {
+        Vec2 target = at.symbol.target();
+        Vec2 bend = at.symbol.bend(at.y);
+        // Where the arrow ends there are lines always.
+        Vec2 from = target.plus(bend.minus(target).times(0.25));
+        Envelope arrow = new Envelope(from.x(), bend.x(), from.y(), bend.y());
+        return Math.abs(at.y - target.y())
+                + THROUGH_SYMBOL * view.linesThrough(at.symbol.room(at.y))
+                + THROUGH_ARROW * view.linesThrough(arrow);
     }
 
     /** A symbol with its reference line at a height of the paper. */
     private record Try(WeldSymbol symbol, double y) {}
 
     private WeldSymbol symbol(Attached plate, Vec2 target, boolean toRight) {
-        return noted
-                ? new WeldSymbol(
-                        target,
-                        toRight,
-                        plate.weldLeg(),
-                        plate.isWeldedRound(),
-                        plate.plate().mark())
-                : WeldSymbol.of(plate, 1, target, toRight);
+        return new WeldSymbol(
+                target,
+                toRight,
+                plate.weldLeg(),
+                plate.isWeldedRound(),
+                plate.plate().mark());
     }
 
     private boolean isFree(Try at) {

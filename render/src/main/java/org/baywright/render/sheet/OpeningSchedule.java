@@ -43,7 +43,7 @@ final class OpeningSchedule {
             Column.words("Header"),
             Column.words("Sill member"),
             Column.numbers("Room over, mm"),
-            Column.words("Room left / right, mm"),
+            Column.words("Offset left / right, mm"),
             Column.words("Needs"));
 
     /** @source wind locks, head and side room by door: common practice for roller and sectional doors */
@@ -57,7 +57,7 @@ final class OpeningSchedule {
                     + " openings count as open.",
             "Room over is from the head to the top of rafter steel where that is lowest; rafter, header and track take"
                     + " their share of it: check it on the section.",
-            "Left and right as seen from outside, to the nearest frame line or corner.");
+            "Offset: from the frame line or corner of the bay to the clear edge, left and right as seen from outside; it is also the room beside.");
 
     private final Shed shed;
 

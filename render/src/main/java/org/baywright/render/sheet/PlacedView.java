@@ -149,6 +149,11 @@ final class PlacedView {
         return field.free(TurnedBox.of(paper));
     }
 
+    /** How many lines that are drawn run through some paper. */
+    int linesThrough(Envelope paper) {
+        return field.linesThrough(TurnedBox.of(paper));
+    }
+
     ViewPort port() {
         return port;
     }

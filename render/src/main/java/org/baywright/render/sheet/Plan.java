@@ -8,7 +8,10 @@ import org.baywright.model.geometry.Convex;
 import org.baywright.model.geometry.Plane;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Place;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.SetOut;
@@ -34,28 +37,30 @@ final class Plan {
 
     private final SetOut setOut;
     private final PlanAxes axes;
-    private final List<Footing> footings;
+    private final List<PlateStand> columns;
     private final List<Item> posts;
     private final List<Item> postPlates;
 
     Plan(Shed shed) {
         this.setOut = shed.setOut();
         this.axes = PlanAxes.of(setOut);
-        this.footings = Footing.of(shed);
+        this.columns =
+                PlateStand.of(shed).stream().filter(PlateStand::isOfFrame).toList();
         this.posts =
                 Steelwork.items(shed, (part, place) -> part.kind() == PartKind.MULLION || part.kind() == PartKind.JAMB);
         this.postPlates = Steelwork.items(
                 shed,
                 (part, place) -> part.kind() == PartKind.BASE_PLATE
-                        && footings.stream().noneMatch(f -> f.platePlace().equals(place)));
+                        && columns.stream().noneMatch(c -> c.platePlace().equals(place)));
     }
 
     PlanAxes axes() {
         return axes;
     }
 
-    List<Footing> footings(Strip strip) {
-        return footings.stream().filter(f -> strip.has(f.frame())).toList();
+    /** The columns of a strip on their plates. */
+    List<PlateStand> columns(Strip strip) {
+        return columns.stream().filter(c -> strip.has(c.uprightPlace().frame())).toList();
     }
 
     /** The strips that a plan takes in a room; a building wider than long is never parted. */
@@ -111,12 +116,12 @@ final class Plan {
 
     /** Plates in thin outline, columns black. */
     void steel(PlacedView view, Strip strip) {
-        for (Footing footing : footings(strip)) {
-            for (List<Vec2> ring : Silhouette.outline(footing.plateItem(), axes.projection())) {
-                view.draw(List.of(outline(
-                        view, ring, Pen.DIMENSION, Layer.PLATE, footing.plate().mark())));
+        for (PlateStand stand : columns(strip)) {
+            Item plate = item(stand.plate(), stand.platePlace());
+            for (List<Vec2> ring : Silhouette.outline(plate, axes.projection())) {
+                view.draw(List.of(outline(view, ring, Pen.DIMENSION, Layer.PLATE, plate.part())));
             }
-            column(view, footing.columnItem());
+            column(view, item(stand.upright(), stand.uprightPlace()));
         }
     }
 
@@ -132,6 +137,10 @@ final class Plan {
                             .forEach(ring ->
                                     view.draw(List.of(outline(view, ring, Pen.DIMENSION, Layer.PLATE, i.part())))));
         }
+    }
+
+    private static Item item(Part part, Place place) {
+        return new Item(part.mark(), part.solid(), place.placement());
     }
 
     private void column(PlacedView view, Item column) {

@@ -15,8 +15,10 @@ import org.baywright.model.parts.Assemblies;
 import org.baywright.model.parts.Assembly;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.PlateStand;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.SetOut;
 import org.baywright.model.takeoff.Summary;
@@ -90,7 +92,7 @@ final class PlanSheet {
         plan.steel(view, strip);
         plan.posts(view, strip);
         walls.draw(view, axes, first(strip), last(strip));
-        walls.dimension(view, axes, first(strip), last(strip));
+        List<OpeningPlace> without = walls.dimension(view, axes, first(strip), last(strip));
         ridge(view, strip);
         liftingBeam(view, strip);
         bays(view, strip);
@@ -98,7 +100,7 @@ final class PlanSheet {
         plan.grid(view, strip);
         areas(view, strip, strips.parted() ? ", in all" : "");
         falls(view, strip);
-        walls.name(view, axes, first(strip), last(strip));
+        walls.name(view, axes, first(strip), last(strip), without);
         columns(view, strip);
         plan.matchLines(view, strip);
     }
@@ -232,19 +234,17 @@ final class PlanSheet {
 
     /** Every column by its mark when there are few, else each mark once. */
     private void columns(PlacedView view, Strip strip) {
-        List<Footing> footings = plan.footings(strip);
-        for (Footing footing : footings) {
-            Part column = footing.column();
+        List<PlateStand> columns = plan.columns(strip);
+        for (PlateStand stand : columns) {
+            Part column = stand.upright();
             boolean first = named.add(column.mark());
-            if (!first && footings.size() > FEW) {
+            if (!first && columns.size() > FEW) {
                 continue;
             }
-            boolean typical = footings.size() > FEW && column.quantity() > 1;
-            Vec2 at = axes.at(footing.middle().x(), footing.middle().y());
+            boolean typical = columns.size() > FEW && column.quantity() > 1;
+            Vec2 at = axes.at(stand.middle().x(), stand.middle().y());
             Label label = Label.of(
-                    view.port().toPaper(at),
-                    Label.Pointer.BESIDE,
-                    typical ? column.mark() + " typical" : piece(footing));
+                    view.port().toPaper(at), Label.Pointer.BESIDE, typical ? column.mark() + " typical" : piece(stand));
             view.annotate()
                     .place(new Label(
                             label.lines(),
@@ -258,9 +258,9 @@ final class PlanSheet {
     }
 
     /** The mark of a column with its plates. */
-    private String piece(Footing footing) {
-        return assemblies.of(footing.column()).stream()
-                .filter(assembly -> assembly.places().contains(footing.columnPlace()))
+    private String piece(PlateStand stand) {
+        return assemblies.of(stand.upright()).stream()
+                .filter(assembly -> assembly.places().contains(stand.uprightPlace()))
                 .map(Assembly::mark)
                 .findFirst()
                 .orElseThrow();

@@ -119,12 +119,15 @@ record PlanWalls(Building building, SlabLine slab) {
     /**
      * Chains from the frame line before openings through their clear edges to the frame line after, along the inside of
      * their wall or, where that is taken, outside; each wall of a bay has its own.
+     *
+     * @return the openings whose chain has room on neither side
      */
-    void dimension(PlacedView view, PlanAxes axes, double first, double last) {
+    List<OpeningPlace> dimension(PlacedView view, PlanAxes axes, double first, double last) {
         Map<List<Object>, List<OpeningPlace>> walls = openings(first, last).stream()
                 .filter(o -> !o.isWholeBay())
                 .collect(Collectors.groupingBy(
                         o -> List.of(o.face(), o.bay()), LinkedHashMap::new, Collectors.toList()));
+        List<OpeningPlace> without = new ArrayList<>();
         for (List<OpeningPlace> wall : walls.values()) {
             WallFace face = wall.get(0).face();
             List<Vec2> points = chain(wall).stream()
@@ -137,7 +140,11 @@ record PlanWalls(Building building, SlabLine slab) {
             if (view.annotate().dimensions().size() == before) {
                 view.annotate().aligned(points, outward, SheetFrame.room());
             }
+            if (view.annotate().dimensions().size() == before) {
+                without.addAll(wall);
+            }
         }
+        return without;
     }
 
     /** Where along its wall a bay begins and ends, and its openings between; what is no distance apart is one. */
@@ -210,8 +217,8 @@ record PlanWalls(Building building, SlabLine slab) {
                 centre, Math.max(0.6, view.port().scale().toPaper(PIPE)), Pen.DIMENSION, Layer.CLADDING, "")));
     }
 
-    /** The tags of the openings of a strip, with their clear sizes. */
-    void name(PlacedView view, PlanAxes axes, double first, double last) {
+    /** The tags of the openings of a strip, with their clear sizes, and where to find offsets that have no chain. */
+    void name(PlacedView view, PlanAxes axes, double first, double last, List<OpeningPlace> without) {
         for (OpeningPlace o : openings(first, last)) {
             Vec3 at = middle(o);
             Vec2 place = axes.at(at.x(), at.y());
@@ -219,7 +226,11 @@ record PlanWalls(Building building, SlabLine slab) {
                 view.annotate().note(place, o.tag() + " open bay");
             } else {
                 String name = o.tag() + " " + o.opening().type().label().toLowerCase(Locale.ROOT);
-                view.annotate().note(place, name, FinishesKey.size(o));
+                List<String> words = new ArrayList<>(List.of(name, FinishesKey.size(o)));
+                if (without.contains(o)) {
+                    words.add("offsets: see schedule");
+                }
+                view.annotate().note(place, words.toArray(String[]::new));
             }
         }
     }

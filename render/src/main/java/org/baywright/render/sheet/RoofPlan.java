@@ -51,7 +51,7 @@ final class RoofPlan {
      *
      * @param title of the sheets
      * @param notes beside or under the plan
-     * @param content draws what this plan shows into a strip, before its rows of dimensions
+     * @param content draws what this plan shows into a strip, after its rows of dimensions and bubbles
      */
     record Subject(String title, List<Paragraph> notes, BiConsumer<PlacedView, Strip> content) {}
 
@@ -91,13 +91,14 @@ final class RoofPlan {
         String name = strips.name(subject.title().toUpperCase(Locale.ROOT), strip);
         PlacedView view = sheet.view(name, strip.cell(), plan.bounds(strip), MARGINS, strips.scale());
         plan.strings(view, strip);
-        subject.content().accept(view, strip);
         List<Vec2> points = Plan.frames(strip)
                 .mapToObj(f -> axes().at(plan.right(), setOut.frameLine(f)))
                 .toList();
         view.annotate().chainWithOverall(axes().alongside(), points);
         plan.widths(view, strip);
         plan.grid(view, strip);
+        // Leaders keep off the bubbles that are there.
+        subject.content().accept(view, strip);
         plan.matchLines(view, strip);
     }
 

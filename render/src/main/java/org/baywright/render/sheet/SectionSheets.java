@@ -18,6 +18,7 @@ import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
 import org.baywright.render.mark.Layer;
 import org.baywright.render.mark.Mark;
+import org.baywright.render.mark.Text;
 import org.baywright.render.paper.Pen;
 import org.baywright.render.view.Projection;
 import org.baywright.render.view.Silhouette;
@@ -33,6 +34,9 @@ final class SectionSheets {
     private static final int MOST_UNDER_SECTION = 4;
 
     private static final double GROUND = 400;
+
+    /** Paper under joints for one line of words. */
+    private static final double SAID = 4;
 
     private final Shed shed;
     private final SetOut setOut;
@@ -97,13 +101,22 @@ final class SectionSheets {
         List<Joint> joints = Joint.of(shed, frame.frame());
         int columns = (joints.size() + rows - 1) / rows;
         boolean noted = joints.size() < rows * columns;
+        Envelope cells =
+                noted ? room : new Envelope(room.getMinX(), room.getMaxX(), room.getMinY() + SAID, room.getMaxY());
         for (int i = 0; i < joints.size(); i++) {
-            Envelope row = Cells.row(room, i / columns, rows);
-            JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns), noted);
+            Envelope row = Cells.row(cells, i / columns, rows);
+            JointDetail.draw(sheet, frame, joints.get(i), Cells.column(row, i % columns, columns));
         }
         if (noted) {
             Envelope last = Cells.column(Cells.row(room, rows - 1, rows), columns - 1, columns);
             sheet.draw(notes(last.getMinX() + 12, last));
+        } else {
+            sheet.draw(List.of(Text.level(
+                    Cautions.FRAME.get(0),
+                    new Vec2(room.getMinX() + 2, room.getMinY() + 1),
+                    2.5,
+                    Text.Align.LEFT,
+                    Layer.LABEL)));
         }
     }
 

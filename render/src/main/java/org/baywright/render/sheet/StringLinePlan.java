@@ -43,6 +43,7 @@ final class StringLinePlan {
     private final PlanAxes axes;
     private final PlateRows rows;
     private final SlabLine concrete;
+    private final boolean holeLines;
     private final Margins margins;
 
     private StringLinePlan(Shed shed, List<PlateStand> stands) {
@@ -53,20 +54,19 @@ final class StringLinePlan {
         this.axes = plan.axes();
         this.rows = new PlateRows(plan, setOut, stands);
         this.concrete = SlabLine.of(shed, axes);
-        this.margins = margins();
+        Margins full = margins(ROW, 2);
+        Margins less = margins(ROW, 1);
+        // Figures of hole lines crowd a plan without paper to spare; each plate's own drawing has them too.
+        this.holeLines = plan.margins(notes(true), full, less) == full;
+        this.margins = holeLines ? full : plan.margins(notes(false), less, margins(TIGHT_ROW, 1));
     }
 
-    /** As much room for rows as does not make the plan smaller. */
-    private Margins margins() {
-        return plan.margins(notes(), margins(ROW), margins(TIGHT_ROW));
-    }
-
-    /** Room on each side for the rows of columns, and beyond them of posts. */
-    private Margins margins(double shortRow) {
+    /** Room on each side for so many rows of columns, and beyond them of posts. */
+    private Margins margins(double shortRow, int count) {
         double row = shortRow + (setOut.length() < LONG ? 0 : LONGER);
-        double left = BUBBLES + row * (leftToo(columns().toList()) ? 2 : 0);
-        double right = row * 2;
-        double names = BUBBLES + 2 * shortRow;
+        double left = BUBBLES + row * (leftToo(columns().toList()) ? count : 0);
+        double right = row * count;
+        double names = BUBBLES + count * shortRow;
         Margins columns =
                 axes.turned() ? new Margins(names, WIDTHS, right, left) : new Margins(left, right, WIDTHS, names);
         return rows.margins(columns, shortRow);
@@ -87,7 +87,7 @@ final class StringLinePlan {
     }
 
     private List<Draft> drafts() {
-        NotedRoom room = plan.noted(notes(), margins);
+        NotedRoom room = plan.noted(notes(holeLines), margins);
         List<Draft> drafts = new ArrayList<>();
         for (int i = 0; i < room.strips().sheets(); i++) {
             SheetBuilder sheet = new SheetBuilder("L2." + (i + 1), "Set-out plan");
@@ -98,10 +98,13 @@ final class StringLinePlan {
         return drafts;
     }
 
-    private List<Paragraph> notes() {
+    private List<Paragraph> notes(boolean withHoleLines) {
+        String holes = withHoleLines
+                ? ", one their hole lines"
+                : " (their hole lines: each plate's own drawing, from these lines)";
         return List.of(
                 Paragraph.bullet("Every running dimension starts at the datum, A/1: one tape, never bay by bay. One row"
-                        + " gives the middles of the plates under columns, one their hole lines, one the middles of"
+                        + " gives the middles of the plates under columns" + holes + ", one the middles of"
                         + " the plates under mullions and jambs of that wall. Minus: outside line A or before line 1."),
                 Paragraph.bullet(
                         "Long dashes are string lines at the outside faces of columns. Thin diagonals are those"
@@ -143,12 +146,14 @@ final class StringLinePlan {
                 axes.lineNames(),
                 y,
                 PlateRows.distinct(columns.stream().map(s -> s.middle().x())));
-        rows.across(
-                view,
-                axes.lineNames(),
-                y,
-                PlateRows.distinct(
-                        columns.stream().flatMap(s -> s.holes().stream().map(Vec2::x))));
+        if (holeLines) {
+            rows.across(
+                    view,
+                    axes.lineNames(),
+                    y,
+                    PlateRows.distinct(
+                            columns.stream().flatMap(s -> s.holes().stream().map(Vec2::x))));
+        }
     }
 
     private static TreeSet<Double> middles(List<PlateStand> columns, Side side) {
@@ -167,7 +172,9 @@ final class StringLinePlan {
     private void along(
             PlacedView view, org.baywright.render.dimension.Side on, double x, List<PlateStand> columns, Side side) {
         rows.along(view, on, x, middles(columns, side));
-        rows.along(view, on, x, holeLines(columns, side));
+        if (holeLines) {
+            rows.along(view, on, x, holeLines(columns, side));
+        }
     }
 
     private void diagonals(PlacedView view, Strip strip) {

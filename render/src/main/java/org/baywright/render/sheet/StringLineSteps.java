@@ -50,8 +50,10 @@ final class StringLineSteps {
         steps.add("Plates. Lay each plate or its template with the column's outside face on the string line of its row"
                 + " and its middle on the frame's line; at the end lines its column stands inside. Outside of the plate"
                 + " to the outside of the building. Mark every hole and the plate's mark on the concrete.");
-        steps.add("Check. Measure again from the datum to the hole lines that the plan gives, and corner to corner of"
-                + " the four end plates. Take off the strings only when all agrees; leave the hurdles.");
+        steps.add(
+                "Check. Measure again from the datum to the middles that the plan gives, hole lines as on the plan or each"
+                        + " plate's own drawing, and corner to corner of"
+                        + " the four end plates. Take off the strings only when all agrees; leave the hurdles.");
         steps.add(bars());
         steps.add(drill());
         return steps;

@@ -16,7 +16,9 @@ import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Cladding;
 import org.baywright.model.definition.Definitions;
+import org.baywright.model.parts.JointHoles;
 import org.baywright.model.parts.Part;
+import org.baywright.model.parts.PartKind;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.takeoff.Bill;
 import org.baywright.model.takeoff.BillGroup;
@@ -242,7 +244,7 @@ class CoverAndListsTest {
         IntStream.rangeClosed(1, 90)
                 .forEach(i -> rest.add(new Draft("S4." + i, "Section " + i, "", List.of(), List.of())));
         rest.add(new Draft("S8.1", "Schedule", "", List.of(), List.of()));
-        List<List<String>> rows = SheetList.of(cover, rest, 132, 60).rows().stream()
+        List<List<String>> rows = SheetList.of(cover, rest, 132, 60).get(0).rows().stream()
                 .map(Row::cells)
                 .toList();
         assertEquals(
@@ -251,7 +253,43 @@ class CoverAndListsTest {
                         List.of("S4.1 to S4.90", "Section 1 … Section 90", "2 to 91"),
                         List.of("S8.1", "Schedule", "92")),
                 rows);
-        assertEquals(92, SheetList.of(cover, rest, 132, 1000).rows().size());
+        assertEquals(92, SheetList.of(cover, rest, 132, 1000).get(0).rows().size());
+    }
+
+    @Test
+    void aListTooLongForOneColumnHasTwoAndLeavesOutNothing() {
+        Draft cover = new Draft("S0", "Cover", "", List.of(), List.of());
+        List<Draft> rest = IntStream.rangeClosed(1, 36)
+                .mapToObj(i -> new Draft("S4." + i, "Section " + i, "", List.of(), List.of()))
+                .toList();
+        List<Table> tables = SheetList.of(cover, rest, 132, 100);
+        assertEquals(2, tables.size());
+        List<String> titles = tables.stream()
+                .flatMap(t -> t.rows().stream())
+                .map(r -> r.cells().get(1))
+                .toList();
+        assertEquals(37, titles.size());
+        assertEquals("Section 36", titles.get(36));
+    }
+
+    @Test
+    void membersThatAreBoltedSayTheirHoles() {
+        Shed shed = Sheds.closed(Sheds.FULL).shed();
+        JointHoles joints = JointHoles.of(shed);
+        List<Row> rows = body(BillSheets.schedule(shed, Bill.of(Sheds.closed(Sheds.FULL))));
+        for (Part part : shed.parts()) {
+            if (part.kind() == PartKind.FLY_BRACE || part.kind() == PartKind.COLUMN) {
+                String holes = rows.stream()
+                        .filter(r -> r.cells().get(0).equals(part.mark()))
+                        .findFirst()
+                        .orElseThrow()
+                        .cells()
+                        .get(13);
+                int count = joints.of(part).size();
+                assertTrue(holes.startsWith(count == 0 ? "none" : count + " × Ø"), part.mark() + ": " + holes);
+                assertEquals(part.kind() == PartKind.FLY_BRACE, count > 0);
+            }
+        }
     }
 
     @Test

@@ -1,20 +1,28 @@
 package org.baywright.render.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.definition.Definitions;
 import org.baywright.model.definition.Slab;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
 import org.baywright.model.takeoff.Weld;
 import org.baywright.model.takeoff.Welds;
 import org.baywright.render.dimension.Dimension;
+import org.baywright.render.mark.Bounds;
 import org.baywright.render.mark.Layer;
+import org.baywright.render.mark.Mark;
 import org.baywright.render.mark.Stroke;
 import org.baywright.render.mark.Text;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.RectangleLineIntersector;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /** Joints close up: what the base stands in, and how each plate is welded. */
 class JointDetailTest {
@@ -71,6 +79,35 @@ class JointDetailTest {
         }
         assertTrue(String.join(" ", said).contains("engineer"));
         Sheds.assertReadable(joints());
+    }
+
+    /** The base of a wide column: neither concrete nor anchors run through the leg or the mark of its weld. */
+    @Test
+    void theWeldOfABaseLiesClearOfConcreteAndAnchors() {
+        Building wide = Building.of(Definitions.of(
+                Sheds.FULL + Sheds.LEAN.replace("toBay: 2", "toBay: 4") + "column: 200UB25.4\nrafter: 310UB40.4\n"));
+        Draft sheet = SectionSheets.of(wide).stream()
+                .filter(d -> Sheds.texts(d).anyMatch(t -> t.content().startsWith("BASE, LINE A")))
+                .findFirst()
+                .orElseThrow();
+        String mark = wide.shed().parts(PartKind.BASE_PLATE).get(0).mark();
+        List<Envelope> said = Sheds.texts(sheet)
+                .filter(t -> t.content().matches(mark + "(,.*)?"))
+                .map(Bounds::of)
+                .toList();
+        assertEquals(1, said.size());
+        for (Mark line : sheet.marks()) {
+            if (line instanceof Stroke s && (s.layer() == Layer.CONCRETE || s.layer() == Layer.ANCHOR)) {
+                assertFalse(crosses(s, said.get(0)), s::toString);
+            }
+        }
+    }
+
+    private static boolean crosses(Stroke line, Envelope words) {
+        RectangleLineIntersector room = new RectangleLineIntersector(words);
+        List<Coordinate> points =
+                line.points().stream().map(p -> new Coordinate(p.x(), p.y())).toList();
+        return IntStream.range(1, points.size()).anyMatch(i -> room.intersects(points.get(i - 1), points.get(i)));
     }
 
     private static List<Stroke> strokes(Layer layer) {

@@ -1,5 +1,6 @@
 package org.baywright.render.sheet;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -29,5 +30,25 @@ class PlanOpeningsTest {
             }
         }
         plan.forEach(Sheds::assertReadable);
+    }
+
+    /** Where a chain has room on neither side the plan says where its figures are, and the schedule has them. */
+    @Test
+    void anOpeningWithoutRoomForItsChainNamesTheSchedule() {
+        Building building = Sheds.closed(Sheds.FULL, Sheds.openings());
+        Plan plan = new Plan(building.shed());
+        Strip whole = new Strip(1, 5, 0, SheetFrame.room());
+        SheetBuilder sheet = new SheetBuilder("S2", "Floor plan");
+        PlacedView view = sheet.view("PLAN", whole.cell(), plan.bounds(whole), new Margins(20, 20, 20, 20));
+        PlanWalls walls = new PlanWalls(building, SlabLine.edgeOf(building.shed(), plan.axes()));
+        view.keepClear(SheetFrame.room());
+        List<OpeningPlace> without = walls.dimension(view, plan.axes(), 0, 24_000);
+        assertEquals(3, without.size());
+        walls.name(view, plan.axes(), 0, 24_000, without);
+        assertEquals(
+                3,
+                Sheds.texts(sheet.build())
+                        .filter(t -> t.content().equals("offsets: see schedule"))
+                        .count());
     }
 }

@@ -98,17 +98,23 @@ class SetOutSetTest {
         return Definitions.with(d, new Ground(barred, d.ground().site()));
     }
 
-    /** Every middle and every hole line of a column's plate is among the running dimensions of the plan. */
+    /**
+     * Every middle is among the running dimensions of the plan, and every hole line too unless the plan says that the plates'
+     * own drawings have them.
+     */
     @Property(tries = 5, seed = Seeds.SHEDS)
     void thePlanGivesEveryMiddleAndHoleLine(@ForAll("bare") Definition definition) {
         Shed shed = Shed.of(definition);
         Set<String> printed = words(SetOutSet.drafts(shed).stream()
                 .filter(d -> d.number().startsWith("L2"))
                 .toList());
+        boolean elsewhere = String.join(" ", printed).contains("own drawing, from these lines");
         for (PlateStand stand : PlateStand.of(shed)) {
             Stream.concat(
                             Stream.of(stand.middle().x(), stand.middle().y()),
-                            stand.holes().stream().flatMap(h -> Stream.of(h.x(), h.y())))
+                            elsewhere
+                                    ? Stream.<Double>empty()
+                                    : stand.holes().stream().flatMap(h -> Stream.of(h.x(), h.y())))
                     .map(Figure::length)
                     .forEach(figure -> assertTrue(printed.contains(figure), () -> figure + " of " + stand.grid()));
         }

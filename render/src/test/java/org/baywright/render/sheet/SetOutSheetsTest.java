@@ -158,17 +158,22 @@ class SetOutSheetsTest {
     @Property(tries = TRIES, seed = Seeds.SHEDS)
     void everyColumnStandsOnOnePlate(@ForAll("valid") Definition definition) {
         Shed shed = Shed.of(definition);
-        List<Footing> footings = Footing.of(shed);
-        assertEquals(shed.count(PartKind.BASE_PLATE), footings.size());
+        List<PlateStand> stands =
+                PlateStand.of(shed).stream().filter(PlateStand::isOfFrame).toList();
+        assertEquals(shed.count(PartKind.BASE_PLATE), stands.size());
         assertEquals(
-                footings.size(),
-                footings.stream().map(Footing::platePlace).distinct().count());
-        for (Footing footing : footings) {
-            double face = footing.middle().x()
-                    - footing.line().inward()
-                            * footing.column().solid().profile().depth()
-                            / 2;
-            assertEquals(footing.line().x(), face, Tolerance.COINCIDENT);
+                stands.size(),
+                stands.stream().map(PlateStand::uprightPlace).distinct().count());
+        for (PlateStand stand : stands) {
+            double half = stand.upright().solid().profile().depth() / 2;
+            assertTrue(
+                    shed.setOut().columnLines().stream()
+                            .filter(l -> l.has(stand.uprightPlace().frame()))
+                            .anyMatch(l -> Math.abs(l.x()
+                                            + l.inward() * half
+                                            - stand.middle().x())
+                                    < Tolerance.COINCIDENT),
+                    stand::name);
         }
     }
 
@@ -184,7 +189,7 @@ class SetOutSheetsTest {
                     : Math.abs(stand.middle().x());
             assertTrue(base.stream().anyMatch(v -> Math.abs(v - along) < ROUNDING), stand::name);
         }
-        assertTrue(shed.count(PartKind.BASE_PLATE) > Footing.of(shed).size(), "has posts");
+        assertTrue(PlateStand.of(shed).stream().anyMatch(s -> !s.isOfFrame()), "has posts");
         for (Part plate : shed.parts(PartKind.BASE_PLATE)) {
             long titles = drafts.stream()
                     .flatMap(Sheds::texts)
