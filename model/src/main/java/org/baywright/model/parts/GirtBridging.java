@@ -35,25 +35,34 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
         return at;
     }
 
-    /** Between a length and those over it that are bridged at the same places, each at the height of its own back. */
-    Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, ToDoubleFunction<GirtSpan> back) {
-        return at(lower).stream()
-                .flatMap(u ->
-                        over(u, lower, upper)
-                                .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
-                                .stream());
+    /**
+     * Bridging from one length of girt to the next over it.
+     *
+     * @param u where, along the wall
+     * @param lower length
+     * @param upper length
+     */
+    record Length(double u, GirtSpan lower, GirtSpan upper) {
+        private boolean meets(GirtSpan span, double at) {
+            return (lower.equals(span) || upper.equals(span)) && Math.abs(u - at) < SAME;
+        }
+    }
+
+    /** Between a length and those over it that are bridged at the same places. */
+    Stream<Length> between(GirtSpan lower, List<GirtSpan> upper) {
+        return at(lower).stream().flatMap(u -> over(u, lower, upper).map(o -> new Length(u, lower, o)).stream());
     }
 
     /** Where bridging meets a length of a row from the rows under and over it: nowhere else is it punched. */
-    List<Double> meeting(GirtSpan span, List<GirtSpan> under, List<GirtSpan> row, List<GirtSpan> over) {
-        List<Double> fromUnder = under.stream()
-                .flatMap(l -> at(l).stream()
-                        .filter(u -> over(u, l, row).filter(span::equals).isPresent()))
-                .toList();
+    List<Double> meeting(GirtSpan span, List<Length> all) {
         return at(span).stream()
-                .filter(u ->
-                        over(u, span, over).isPresent() || fromUnder.stream().anyMatch(b -> Math.abs(b - u) < SAME))
+                .filter(u -> all.stream().anyMatch(l -> l.meets(span, u)))
                 .toList();
+    }
+
+    /** A length, each girt at the height of its own back. */
+    Piece piece(Length length, ToDoubleFunction<GirtSpan> back) {
+        return piece(length.u, back.applyAsDouble(length.lower), back.applyAsDouble(length.upper));
     }
 
     /** The length over another that is bridged to it at a place. */

@@ -52,11 +52,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
         }
         double low = Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
-        List<double[]> leanTos = leanTosAt(setOut, cover).stream()
-                .map(lean -> taken(definition, setOut, lean))
-                .toList();
-        List<double[]> taken = new ArrayList<>(leanTos);
-        taken.addAll(caps(definition, setOut, cover));
+        List<double[]> leanTos = leanTos(definition, setOut, cover);
+        List<double[]> taken = taken(definition, setOut, cover);
         boolean end = cover.face().wall().isEnd();
         List<Double> rows = new ArrayList<>();
         if (!leanTos.isEmpty()) {
@@ -74,6 +71,23 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 .toList());
         List<Double> filled = filled(apart, girts.spacing() + LEAST_SPACE, taken);
         return new GirtRows(cover, end ? topped(filled, high, girts.spacing(), taken) : filled);
+    }
+
+    /** Whether the steel of lean-tos and the caps of columns leave a height of a bay to a girt. */
+    public static boolean isFree(Definition definition, SetOut setOut, WallCover cover, double row) {
+        return taken(definition, setOut, cover).stream().noneMatch(t -> row > t[0] && row < t[1]);
+    }
+
+    private static List<double[]> taken(Definition definition, SetOut setOut, WallCover cover) {
+        List<double[]> taken = new ArrayList<>(leanTos(definition, setOut, cover));
+        taken.addAll(caps(definition, setOut, cover));
+        return taken;
+    }
+
+    private static List<double[]> leanTos(Definition definition, SetOut setOut, WallCover cover) {
+        return leanTosAt(setOut, cover).stream()
+                .map(lean -> taken(definition, setOut, lean))
+                .toList();
     }
 
     /** Where the row that would hold the wall under the ridge went down, one more is put half way up when that is free. */
