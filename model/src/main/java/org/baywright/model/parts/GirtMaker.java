@@ -130,11 +130,11 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand, List<TrackGirt> tra
                 .toList();
     }
 
-    /** Whether two lengths over each other run into each other, or into the other's cleats. */
+    /** Whether two lengths over each other are nearer than rows may be, or run into the other's cleats. */
     private boolean isClose(GirtSpan a, GirtSpan b) {
         double low = Math.min(a.height(), b.height());
         double high = Math.max(a.height(), b.height());
-        return high - lowest() - (stand.isLapped() ? stand.web() : 0) < top(low);
+        return high - low < GirtRows.LEAST_SPACE || high - lowest() - (stand.isLapped() ? stand.web() : 0) < top(low);
     }
 
     /** Beside sliding doors, where neither a row nor the girt behind another's track holds the track. */
@@ -289,10 +289,14 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand, List<TrackGirt> tra
     private boolean isClearOfMain(double height) {
         double below = stand.reachDown() + CLEAT + APART;
         double over = stand.reachUp() - LEVEL;
-        return WallCover.of(bay.definition(), bay.setOut(), WallFace.of(bay.definition(), bay.setOut())).stream()
+        List<WallFace> faces = WallFace.of(bay.definition(), bay.setOut());
+        Stream<Double> behindTracks = TrackGirt.of(bay.definition(), OpeningPlace.of(bay.definition(), faces)).stream()
+                .filter(track -> track.door().face().isMain())
+                .map(TrackGirt::height);
+        Stream<Double> ofRows = WallCover.of(bay.definition(), bay.setOut(), faces).stream()
                 .filter(cover -> cover.face().isMain())
-                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream())
-                .noneMatch(row -> height > row - below && height < row + over);
+                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream());
+        return Stream.concat(ofRows, behindTracks).noneMatch(row -> height > row - below && height < row + over);
     }
 
     /** Outside a header and a sill a girt each, unless a row is there already; flush girts leave that to the trims. */

@@ -31,7 +31,7 @@ public record GirtRows(WallCover cover, List<Double> at) {
     private static final double CLEAR = 15;
 
     /** Rows closer than this become one. Common practice, no source. */
-    private static final double LEAST_SPACE = 200;
+    public static final double LEAST_SPACE = 200;
 
     /** Room for a cleat over the row, and for what a plate on a rafter's end reaches below it. Common practice. */
     private static final double PLATE = 20;
