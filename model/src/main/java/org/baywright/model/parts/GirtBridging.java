@@ -7,12 +7,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.RowStand;
 
 /**
- * The bridging between the girts of a bay, from web to web at half their depth, of the fly braces' angle.
+ * The bridging between the girts of a bay, between their webs at about half their depth, of the fly braces' angle.
  *
  * @param bay the bay
  * @param stand how the girts stand on their lines
@@ -60,9 +59,9 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
                 .toList();
     }
 
-    /** A length, each girt at the height of its own back. */
-    Piece piece(Length length, ToDoubleFunction<GirtSpan> back) {
-        return piece(length.u, back.applyAsDouble(length.lower), back.applyAsDouble(length.upper));
+    /** A length with its ends, each girt at the height of its own back. */
+    Stream<Piece> pieces(Length length, ToDoubleFunction<GirtSpan> back) {
+        return pieces(length.u, back.applyAsDouble(length.lower), back.applyAsDouble(length.upper));
     }
 
     /** The length over another that is bridged to it at a place. */
@@ -83,17 +82,12 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
         return at(span.from().at(), span.to().at());
     }
 
-    private Piece piece(double u, double lowerBack, double upperBack) {
+    private Stream<Piece> pieces(double u, double lowerBack, double upperBack) {
         Section angle = bay.definition().envelope().bracing().flyBraceSection();
         double from = lowerBack + (stand.isCleatAbove() ? 0 : stand.web());
         double to = upperBack - (stand.isCleatAbove() ? stand.web() : 0);
         double half = stand.member().depth() / 2;
         Placement at = Placement.of(bay.face().toWorld(u, from, flush ? -half : half), Vec3.UP, bay.out());
-        return new Piece(
-                PartKind.BRIDGING,
-                new Material.Bar(angle, false),
-                Solid.square(angle.profile(), 0, to - from),
-                List.of(),
-                bay.place(at));
+        return new BridgingLength(angle, stand.member().depth()).pieces(at, to - from, bay::place);
     }
 }

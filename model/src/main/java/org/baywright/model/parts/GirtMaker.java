@@ -99,7 +99,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand, List<TrackGirt> tra
         if (!flush()) {
             bay.openings().forEach(opening -> trimmers(opening).forEach(span -> girt(span, List.of(), pieces)));
         }
-        bridged.forEach(length -> pieces.add(bridging().piece(length, backs::get)));
+        bridged.forEach(length -> bridging().pieces(length, backs::get).forEach(pieces::add));
         return pieces;
     }
 

@@ -204,6 +204,19 @@ class EnvelopeRulesTest {
         assertCodes(null, SHED + DOOR + "rafter: RHS 65x35x3\n");
     }
 
+    /** A lean-to has room for a panel of 1000 or has no braces, whatever its rafters. */
+    @Test
+    void aSlopeTooShortForBracesIsNotToldOfThem() {
+        String lean = SHED + DOOR + "bracing: {section: EA 50x50x5}\nleanToRafter: SHS 50x50x3\n"
+                + "leanTos: [{side: left, width: %s, drop: 300}]\n";
+        assertTrue(codes(lean.formatted(4000)).contains("brace-through-purlins"));
+        assertFalse(codes(lean.formatted(1200)).contains("brace-through-purlins"));
+    }
+
+    private static List<String> codes(String text) {
+        return all(text).stream().map(Problem::code).toList();
+    }
+
     @Test
     void splitSheetsOfRoofsAndWallsAreTold() {
         Problem told = found(SHED + DOOR + "longestSheet: 5000\n").get(0);
