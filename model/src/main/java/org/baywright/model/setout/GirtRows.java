@@ -1,6 +1,7 @@
 package org.baywright.model.setout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.baywright.model.definition.Definition;
@@ -70,7 +71,40 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 .sorted()
                 .toList());
         List<Double> filled = filled(apart, girts.spacing() + LEAST_SPACE, taken);
-        return new GirtRows(cover, end ? topped(filled, high, girts.spacing(), taken) : filled);
+        List<Double> topped = end ? topped(filled, high, girts.spacing(), taken) : filled;
+        return new GirtRows(cover, apart(inLine(definition, setOut, cover, topped, taken)));
+    }
+
+    /**
+     * A row of a lean-to's end wall that would come into one of the main wall's, round the corner, goes on at the height of
+     * that: its cleats pass over a back, or between two ends, and nowhere else.
+     */
+    private static List<Double> inLine(
+            Definition definition, SetOut setOut, WallCover cover, List<Double> rows, List<double[]> taken) {
+        if (!cover.face().wall().isEnd() || cover.face().isMain()) {
+            return rows;
+        }
+        RowStand stand = stand(definition);
+        double near = stand.reachUp() + stand.reachDown() + PLATE + CLEAR;
+        List<Double> main = roundTheCorner(definition, setOut, cover);
+        return rows.stream()
+                .map(row -> main.stream()
+                        .filter(m -> Math.abs(m - row) < near && clear(m, taken) == m)
+                        .min(Comparator.comparingDouble(m -> Math.abs(m - row)))
+                        .orElse(row))
+                .toList();
+    }
+
+    /** The rows of the main side wall that a lean-to's end wall meets. */
+    private static List<Double> roundTheCorner(Definition definition, SetOut setOut, WallCover cover) {
+        Wall side = Wall.of(cover.face().leanTo().orElseThrow().side());
+        int frame = frame(setOut, cover);
+        return WallCover.of(definition, setOut, WallFace.of(definition, setOut)).stream()
+                .filter(c -> c.face().isMain() && c.face().wall() == side)
+                .filter(c -> c.bay().bay() == frame || c.bay().bay() + 1 == frame)
+                .flatMap(c -> of(definition, setOut, c).at().stream())
+                .distinct()
+                .toList();
     }
 
     /** Whether the steel of lean-tos and the caps of columns leave a height of a bay to a girt. */

@@ -47,6 +47,19 @@ class LooseCleatRuleTest {
         }
     }
 
+    /** Rows of the lean-to's end wall that would come just beside those of the main wall go on at their heights. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3600, 3900, 4200, 4500})
+    void rowsOfALeanToPassThoseOfTheMainWall(double eave) {
+        for (String girt : List.of("C150-15", "Z150-15", "TH64-10", "RHS 100x50x3")) {
+            String text = "span: 9000\nbays: 2\nbaySpacing: 5000\neaveHeight: " + eave + "\nroofPitch: 10\n"
+                    + "envelope: full\ncolumn: SHS 150x150x6\ngirts: {section: " + girt + "}\n"
+                    + "leanTos: [{side: right, width: 4100, fromBay: 2, pitch: 6, drop: 0}]\n"
+                    + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n";
+            assertEquals(List.of(), told(Definitions.of(text)), girt);
+        }
+    }
+
     @Test
     void aShedWhoseCleatsAllMeetSomethingHasNoSuchAdvice() {
         assertEquals(List.of(), told(shed("")));
