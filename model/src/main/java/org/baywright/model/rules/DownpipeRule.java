@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.baywright.model.catalogue.RainwaterGoods;
+import org.baywright.model.catalogue.RainwaterGoods.DownpipeSize;
 import org.baywright.model.cladding.Cladding;
 import org.baywright.model.cladding.GutterRun;
 import org.baywright.model.cladding.PipeLimits;
@@ -17,16 +19,32 @@ final class DownpipeRule implements Rule {
     @Override
     public void check(Asked asked) {
         RoofWater water = asked.definition().envelope().roofWater();
-        List<String> told = asked.shed().map(Cladding::gutters).orElse(List.of()).stream()
-                .flatMap(run -> told(run, water).stream())
-                .toList();
+        List<GutterRun> runs = asked.shed().map(Cladding::gutters).orElse(List.of());
+        List<String> told =
+                runs.stream().flatMap(run -> told(run, water).stream()).toList();
         if (!told.isEmpty()) {
             asked.advice(
                     "downpipe-short",
                     "roofWater.downpipe",
                     String.join("; ", told) + "; beside doors and open bays there is no place for one more",
-                    "name a larger downpipe or gutter, give a pipe a post of its own, or move the door");
+                    larger(runs, water) + ", give a pipe a post of its own, or move the door");
         }
+    }
+
+    /** Names the smallest downpipe that takes what the worst pipe gets, where it gets too much roof. */
+    private static String larger(List<GutterRun> runs, RoofWater water) {
+        double mostM2 = runs.stream()
+                .flatMap(run -> run.falls().stream())
+                .mapToDouble(GutterRun.Fall::catchmentM2)
+                .max()
+                .orElse(0);
+        double takes = PipeLimits.of(water).roofM2();
+        return RainwaterGoods.shipped().downpipes().stream()
+                .filter(pipe -> mostM2 > takes * PASSED)
+                .filter(pipe -> pipe.areaMm2() * takes >= water.downpipe().areaMm2() * mostM2)
+                .min(Comparator.comparingDouble(DownpipeSize::areaMm2))
+                .map(pipe -> "name " + pipe.name() + " or a larger one")
+                .orElse("name a larger downpipe or gutter");
     }
 
     /** The worst pipe of a gutter. */

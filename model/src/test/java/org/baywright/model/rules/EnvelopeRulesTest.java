@@ -514,6 +514,17 @@ class EnvelopeRulesTest {
         assertEquals(List.of(), shortPipes("roofWater: {downpipe: downpipe 150 round}\n"));
     }
 
+    /** 10000 mm² take 4/3 of 45 m², which is less than the worst pipe gets; 17671 take 106. */
+    @Test
+    void aPipeThatIsEnoughIsNamed() {
+        String remedy = all(SHED + LEAN_TO + DOOR).stream()
+                .filter(p -> p.code().equals("downpipe-short"))
+                .map(Problem::remedy)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(remedy.startsWith("name downpipe 150 round or a larger one"), remedy);
+    }
+
     private static List<String> shortPipes(String water) {
         return all(SHED + LEAN_TO + DOOR + water).stream()
                 .filter(p -> p.code().equals("downpipe-short"))

@@ -64,10 +64,14 @@ public record Notes(List<Paragraph> paragraphs, double width, double textHeight)
         return columns(roomHeight, heights());
     }
 
-    /** The notes in columns of the least height, in whole millimetres over an even share, at which there are no more. */
+    /**
+     * The notes in columns of the least height at which there are no more of them, in whole millimetres over an even share
+     * or the highest paragraph.
+     */
     public Columns inColumns(int most) {
         double[] heights = heights();
-        double height = Arrays.stream(heights).sum() / most;
+        double highest = Arrays.stream(heights).max().orElse(0);
+        double height = Math.max(highest, Arrays.stream(heights).sum() / most);
         while (columns(height, heights).size() > most) {
             height += 1;
         }

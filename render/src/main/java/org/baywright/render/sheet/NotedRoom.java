@@ -2,7 +2,9 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.render.dimension.Notes;
 import org.baywright.render.dimension.Paragraph;
@@ -29,21 +31,25 @@ record NotedRoom(Strips strips, List<Mark> notes) {
 
     /** The best of the ways. */
     static NotedRoom of(List<Paragraph> words, Function<Envelope, Strips> layout) {
-        NotedRoom foot = foot(words, layout);
-        NotedRoom column = column(words, COLUMN, layout);
-        NotedRoom best = foot.strips.betterThan(column.strips) ? foot : column;
-        boolean narrows = Notes.of(words, NARROW_COLUMN).height() + GAP
-                <= SheetFrame.room().getHeight();
-        NotedRoom narrow = narrows ? column(words, NARROW_COLUMN, layout) : best;
-        return narrow.strips.betterThan(best.strips) ? narrow : best;
+        return Stream.of(
+                        column(words, COLUMN, layout),
+                        Optional.of(foot(words, layout)),
+                        column(words, NARROW_COLUMN, layout))
+                .flatMap(Optional::stream)
+                .reduce((best, next) -> next.strips.betterThan(best.strips) ? next : best)
+                .orElseThrow();
     }
 
-    private static NotedRoom column(List<Paragraph> words, double width, Function<Envelope, Strips> layout) {
+    /** Notes in a column of a width, when they are no higher than the sheet has room. */
+    private static Optional<NotedRoom> column(List<Paragraph> words, double width, Function<Envelope, Strips> layout) {
         Envelope room = SheetFrame.room();
+        Notes notes = Notes.of(words, width);
+        if (notes.height() + GAP > room.getHeight()) {
+            return Optional.empty();
+        }
         double x = room.getMaxX() - width;
         Envelope left = new Envelope(room.getMinX(), x - GAP, room.getMinY(), room.getMaxY());
-        List<Mark> notes = Notes.of(words, width).draw(new Vec2(x, room.getMaxY() - GAP));
-        return new NotedRoom(layout.apply(left), notes);
+        return Optional.of(new NotedRoom(layout.apply(left), notes.draw(new Vec2(x, room.getMaxY() - GAP))));
     }
 
     private static NotedRoom foot(List<Paragraph> words, Function<Envelope, Strips> layout) {
