@@ -68,6 +68,7 @@ public final class Assemblies {
     static {
         CARRIED_BY.put(PartKind.BRACE_LUG, EnumSet.of(PartKind.BRACE));
         CARRIED_BY.put(PartKind.FLY_BRACE_LUG, RAFTERS);
+        CARRIED_BY.put(PartKind.BRIDGING_CLEAT, EnumSet.of(PartKind.BRIDGING));
         CARRIED_BY.put(PartKind.JAMB_CLEAT, EnumSet.of(PartKind.JAMB));
     }
 

@@ -18,7 +18,12 @@ import org.baywright.model.geometry.Vec3;
 public record Attached(Part plate, Placement at, Optional<Part> seat) {
     /** Plates that a member stands or ends on. */
     private static final Set<PartKind> ON_AN_END = EnumSet.of(
-            PartKind.BASE_PLATE, PartKind.CAP_PLATE, PartKind.KNEE_PLATE, PartKind.APEX_PLATE, PartKind.LEAN_TO_PLATE);
+            PartKind.BASE_PLATE,
+            PartKind.CAP_PLATE,
+            PartKind.KNEE_PLATE,
+            PartKind.APEX_PLATE,
+            PartKind.LEAN_TO_PLATE,
+            PartKind.BRIDGING_CLEAT);
 
     /** A direction that runs along another more than this does so wholly: rafters slope less. */
     private static final double SQUARE = 0.99;
@@ -54,7 +59,8 @@ public record Attached(Part plate, Placement at, Optional<Part> seat) {
     /** Leg of the fillet weld, mm, or as the engineer says. */
     public double weldLeg() {
         boolean lifting = plate.kind().group() == PartKind.Group.LIFTING;
-        return isOnAnEnd() || lifting ? PlateRoom.WELD_LEG : CLEAT_LEG;
+        boolean end = isOnAnEnd() && plate.kind() != PartKind.BRIDGING_CLEAT;
+        return end || lifting ? PlateRoom.WELD_LEG : CLEAT_LEG;
     }
 
     /** The middle of the plate, in the member's own axes. */

@@ -1,17 +1,15 @@
 package org.baywright.model.parts;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.RoofRows;
 
 /**
- * The bridging of one slope: in each line of a bay one length between every two rows, from web to web at half depth.
- * It is cut from the angle of the fly braces. Common practice, no source.
+ * The bridging of one slope: in each line of a bay one length between every two rows, between the webs at
+ * about half depth. It is cut from the angle of the fly braces. Common practice, no source.
  *
  * @param bays the rows along the building
  */
@@ -25,22 +23,19 @@ record BridgingMaker(RowBays bays) {
                 .boxed()
                 .flatMap(bay -> bays.bridging(bay)
                         .boxed()
-                        .flatMap(y ->
-                                IntStream.range(1, rows().at().size()).mapToObj(row -> between(row - 1, row, bay, y))));
+                        .flatMap(y -> IntStream.range(1, rows().at().size())
+                                .boxed()
+                                .flatMap(row -> between(row - 1, row, bay, y))));
     }
 
-    private Piece between(int low, int high, int bay, double y) {
+    private Stream<Piece> between(int low, int high, int bay, double y) {
         double from = rows().at().get(low) - bays.aside(bay) + webAbove(low);
         double to = rows().at().get(high) - bays.aside(bay) - webBelow(high);
         Section angle = bays.definition().envelope().bracing().flyBraceSection();
         Vec3 origin = rows().place(from, y, rows().sheetPlane() / 2);
         Placement at = Placement.of(origin, rows().up(), rows().slope().roof().outward());
-        return new Piece(
-                PartKind.BRIDGING,
-                new Material.Bar(angle, false),
-                Solid.square(angle.profile(), 0, to - from),
-                List.of(),
-                new Place(at, bay, rows().slope().side()));
+        return new BridgingLength(angle, rows().sheetPlane())
+                .pieces(at, to - from, p -> new Place(p, bay, rows().slope().side()));
     }
 
     private double webAbove(int row) {

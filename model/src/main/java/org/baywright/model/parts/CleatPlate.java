@@ -26,7 +26,11 @@ record CleatPlate(RowStand stand) {
     }
 
     private double gauge() {
-        double depth = rowDepth();
+        return gauge(rowDepth());
+    }
+
+    /** Between the two holes of a pair in a row so deep; nothing where there is only one. */
+    static double gauge(double depth) {
         return depth < 90 ? 0 : depth < 125 ? 40 : depth < 175 ? 60 : depth < 225 ? 110 : 160;
     }
 

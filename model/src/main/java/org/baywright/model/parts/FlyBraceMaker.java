@@ -1,8 +1,6 @@
 package org.baywright.model.parts;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.BeamSection;
@@ -11,20 +9,15 @@ import org.baywright.model.definition.Bracing;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Plates;
 import org.baywright.model.definition.Side;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.geometry.Placement;
 import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.ColumnLine;
-import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofLine;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
 import org.baywright.model.setout.RowStand;
-import org.baywright.model.setout.WallCover;
-import org.baywright.model.setout.WallFace;
-import org.baywright.model.setout.WallPosts;
 
 /**
  * The fly braces of one slope: from a purlin down to the inner flange of the rafter, at 45° where the bay is long
@@ -46,6 +39,11 @@ record FlyBraceMaker(RowBays bays) {
     private static final double LUG = 35;
 
     private static final double FOOT = 30;
+
+    /** From the foot to the top of a rafter with room for the lug, which stays below the purlins; no foot is lower. */
+    private static final double OVER_FOOT = 50;
+
+    private static final double LEAST_FOOT = 5;
 
     /** Thickness of a lug, its hole for M12, and from that to its edges and the brace's end. Common practice, no source. */
     private static final double LUG_THICKNESS = 8;
@@ -120,10 +118,10 @@ record FlyBraceMaker(RowBays bays) {
         BracePanels panels = new BracePanels(bays, bay);
         double depth = panels.plateDepth();
         Member rafter = panels.rafter(frame);
-        double drop = rows().sheetPlane() / 2 + rafter.depth() - FOOT;
+        double drop = rows().sheetPlane() / 2 + rafter.depth() - foot(rafter);
         double lean = out(drop, frame) / drop;
         double low = rafter.width() / 2 + LUG;
-        double over = rafter.depth() - FOOT - 2 * depth;
+        double over = rafter.depth() - foot(rafter) - 2 * depth;
         return panels.isFree(
                 at, over < 2 * BODY ? 0 : low + over * lean - BODY, low + rafter.depth() * lean + BODY, BODY);
     }
@@ -134,24 +132,13 @@ record FlyBraceMaker(RowBays bays) {
         double head = rows().place(at, 0, rows().sheetPlane()).x();
         double foot = rows().place(at, 0, -rafter).x();
         double room = bays.definition().envelope().walls().mullions().member().width() / 2 + BODY;
-        return uprights(frame).noneMatch(u -> u > Math.min(head, foot) - room && u < Math.max(head, foot) + room);
+        return new EndUprights(bays)
+                .across(frame)
+                .noneMatch(u -> u > Math.min(head, foot) - room && u < Math.max(head, foot) + room);
     }
 
-    /** Where the uprights of the end walls at a frame stand across the span. */
-    private DoubleStream uprights(int frame) {
-        if (!bays.isEnd(frame)) {
-            return DoubleStream.empty();
-        }
-        Wall wall = frame == bays.first() ? Wall.FRONT : Wall.REAR;
-        List<WallFace> faces = WallFace.of(bays.definition(), bays.setOut());
-        List<OpeningPlace> openings = OpeningPlace.of(bays.definition(), faces);
-        ColumnLine line = rows().slope().line();
-        return WallCover.of(bays.definition(), bays.setOut(), faces).stream()
-                .filter(c -> c.face().wall() == wall)
-                .filter(c -> c.face().leanTo().equals(line.leanTo() ? Optional.of(line) : Optional.empty()))
-                .flatMap(c -> WallPosts.of(bays.definition(), c, openings).posts().stream()
-                        .map(p -> c.face().toWorld(p.u(), 0, 0).x()))
-                .mapToDouble(x -> x);
+    private static double foot(Member rafter) {
+        return Math.max(LEAST_FOOT, Math.min(FOOT, rafter.depth() - OVER_FOOT));
     }
 
     private double out(double drop, int frame) {
@@ -170,7 +157,7 @@ record FlyBraceMaker(RowBays bays) {
         RowStand stand = rows().standOf(row);
         Section angle = bracing().flyBraceSection();
         int into = direction(frame);
-        double drop = stand.member().depth() / 2 + rafter.depth() - FOOT;
+        double drop = stand.member().depth() / 2 + rafter.depth() - foot(rafter);
         double low = rafter.width() / 2 + LUG;
         double out = out(drop, frame);
         double y = bays.middle(frame) + into * low;
@@ -180,7 +167,7 @@ record FlyBraceMaker(RowBays bays) {
                 .min()
                 .orElseThrow();
         double up = rows().at().get(row) + (stand.isCleatAbove() ? heel : -heel);
-        Vec3 foot = rows().place(up, y, FOOT - rafter.depth());
+        Vec3 foot = rows().place(up, y, foot(rafter) - rafter.depth());
         Vec3 head = rows().place(up, y + into * out, stand.member().depth() / 2);
         Vec3 along = head.minus(foot).unit();
         Vec3 width = stand.isCleatAbove() ? rows().up() : rows().up().negated();
@@ -205,10 +192,11 @@ record FlyBraceMaker(RowBays bays) {
         }
         Vec3 along = brace.place().placement().along();
         double out = rafter.width() / 2 + LUG + EDGE * Math.abs(along.y());
-        double rise =
-                FOOT - rafter.depth() + EDGE * along.dot(rows().slope().roof().outward());
+        double rise = foot(rafter)
+                - rafter.depth()
+                + EDGE * along.dot(rows().slope().roof().outward());
         double width = PlateRoom.upTo5(out + EDGE - side);
-        double height = PlateRoom.upTo5(rise + EDGE - bottom);
+        double height = Math.min(PlateRoom.upTo5(rise + EDGE - bottom), Math.floor(-bottom));
         // Lugs of either side are one plate: its width always points away from the rafter.
         Vec3 thick = rows().slope().roof().outward().cross(Vec3.ALONG.times(into));
         boolean upward = thick.dot(rows().up()) > 0;

@@ -7,12 +7,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.baywright.model.catalogue.Section;
 import org.baywright.model.geometry.Placement;
-import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.RowStand;
 
 /**
- * The bridging between the girts of a bay, from web to web at half their depth, of the fly braces' angle.
+ * The bridging between the girts of a bay, between their webs at about half their depth, of the fly braces' angle.
  *
  * @param bay the bay
  * @param stand how the girts stand on their lines
@@ -35,25 +34,34 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
         return at;
     }
 
-    /** Between a length and those over it that are bridged at the same places, each at the height of its own back. */
-    Stream<Piece> between(GirtSpan lower, List<GirtSpan> upper, ToDoubleFunction<GirtSpan> back) {
-        return at(lower).stream()
-                .flatMap(u ->
-                        over(u, lower, upper)
-                                .map(o -> piece(u, back.applyAsDouble(lower), back.applyAsDouble(o)))
-                                .stream());
+    /**
+     * Bridging from one length of girt to the next over it.
+     *
+     * @param u where, along the wall
+     * @param lower length
+     * @param upper length
+     */
+    record Length(double u, GirtSpan lower, GirtSpan upper) {
+        private boolean meets(GirtSpan span, double at) {
+            return (lower.equals(span) || upper.equals(span)) && Math.abs(u - at) < SAME;
+        }
+    }
+
+    /** Between a length and those over it that are bridged at the same places. */
+    Stream<Length> between(GirtSpan lower, List<GirtSpan> upper) {
+        return at(lower).stream().flatMap(u -> over(u, lower, upper).map(o -> new Length(u, lower, o)).stream());
     }
 
     /** Where bridging meets a length of a row from the rows under and over it: nowhere else is it punched. */
-    List<Double> meeting(GirtSpan span, List<GirtSpan> under, List<GirtSpan> row, List<GirtSpan> over) {
-        List<Double> fromUnder = under.stream()
-                .flatMap(l -> at(l).stream()
-                        .filter(u -> over(u, l, row).filter(span::equals).isPresent()))
-                .toList();
+    List<Double> meeting(GirtSpan span, List<Length> all) {
         return at(span).stream()
-                .filter(u ->
-                        over(u, span, over).isPresent() || fromUnder.stream().anyMatch(b -> Math.abs(b - u) < SAME))
+                .filter(u -> all.stream().anyMatch(l -> l.meets(span, u)))
                 .toList();
+    }
+
+    /** A length with its ends, each girt at the height of its own back. */
+    Stream<Piece> pieces(Length length, ToDoubleFunction<GirtSpan> back) {
+        return pieces(length.u, back.applyAsDouble(length.lower), back.applyAsDouble(length.upper));
     }
 
     /** The length over another that is bridged to it at a place. */
@@ -74,17 +82,12 @@ record GirtBridging(WallBay bay, RowStand stand, boolean flush) {
         return at(span.from().at(), span.to().at());
     }
 
-    private Piece piece(double u, double lowerBack, double upperBack) {
+    private Stream<Piece> pieces(double u, double lowerBack, double upperBack) {
         Section angle = bay.definition().envelope().bracing().flyBraceSection();
         double from = lowerBack + (stand.isCleatAbove() ? 0 : stand.web());
         double to = upperBack - (stand.isCleatAbove() ? stand.web() : 0);
         double half = stand.member().depth() / 2;
         Placement at = Placement.of(bay.face().toWorld(u, from, flush ? -half : half), Vec3.UP, bay.out());
-        return new Piece(
-                PartKind.BRIDGING,
-                new Material.Bar(angle, false),
-                Solid.square(angle.profile(), 0, to - from),
-                List.of(),
-                bay.place(at));
+        return new BridgingLength(angle, stand.member().depth()).pieces(at, to - from, bay::place);
     }
 }

@@ -47,7 +47,7 @@ final class GirtCleatReach {
     /** Height of an arm over its cleat, and how far inward of the wall's plane it may stand. */
     private static final double ARM = 60;
 
-    private static final double ARM_IN = 50;
+    private static final double ARM_IN = 120;
 
     private static final double ROUNDING = Neighbours.ROUNDING;
 
@@ -142,7 +142,7 @@ final class GirtCleatReach {
         return reach(foot::raised, HANG, HUNG_FROM).stream().map(hanger -> List.of(cleat, hanger));
     }
 
-    /** By a plate on edge along the wall, over the row and cleat of a main wall that comes round the corner. */
+    /** By a plate on edge along the wall: over the row and cleat of a main wall round the corner, or between its ends. */
     private Stream<List<CleatBox>> over(CleatBox box, int side) {
         return Stream.iterate(0.0, in -> in <= ARM_IN, in -> in + STEP).flatMap(in -> {
             CleatBox cleat = box.grown(in, 0, 0);

@@ -1,9 +1,13 @@
 package org.baywright.model.parts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.baywright.model.definition.Member;
 import org.baywright.model.geometry.Placement;
@@ -12,19 +16,22 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RowStand;
+import org.baywright.model.setout.TrackGirt;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
  * The girts of a bay with their cleats: each length runs from support to support and stops at openings. Lengths butt,
  * save Zs outside the columns of a side wall, which lap over its frames like purlins. A channel has its back up and its
- * cleat on it, so that nothing lies in it.
+ * cleat on it, so that nothing lies in it. Beside a sliding door a length behind its track butts at its supports, in
+ * place of one of a row that it would run into.
  *
  * @param bay the bay
  * @param rows the heights of their backs
  * @param stand how they stand on their lines
+ * @param tracks those of the wall's sliding doors
  */
-record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
+record GirtMaker(WallBay bay, GirtRows rows, RowStand stand, List<TrackGirt> tracks) {
     private static final double TO_BOLTS = GirtSpan.End.TO_BOLTS;
 
     private static final double CLEAT_WIDTH = GirtSupports.CLEAT;
@@ -45,8 +52,8 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     /** A cleat may lie on a row's back, give or take so much. */
     private static final double LEVEL = 0.1;
 
-    GirtMaker(WallBay bay, GirtRows rows) {
-        this(bay, rows, GirtRows.stand(bay.definition()));
+    GirtMaker(WallBay bay, GirtRows rows, List<TrackGirt> tracks) {
+        this(bay, rows, GirtRows.stand(bay.definition()), tracks);
     }
 
     private Member member() {
@@ -65,29 +72,91 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return new RakeRoom(bay, flush());
     }
 
+    /** The lengths at one height, all butted, and whether they may lap over frames. */
+    private record Layer(List<GirtSpan> spans, boolean laps) {
+        double height() {
+            return spans.get(0).height();
+        }
+    }
+
     /** All of the bay, next to the bays at its left and right where sheets go on. */
     List<Piece> pieces(List<GirtMaker> neighbours) {
         List<Piece> pieces = new ArrayList<>();
-        List<List<GirtSpan>> butted = rows.at().stream().map(this::spans).toList();
-        for (int i = 0; i < butted.size(); i++) {
-            List<GirtSpan> under = i > 0 ? butted.get(i - 1) : List.of();
-            List<GirtSpan> over = i + 1 < butted.size() ? butted.get(i + 1) : List.of();
-            for (GirtSpan span : butted.get(i)) {
-                girt(lapped(span, neighbours), bridging().meeting(span, under, butted.get(i), over), pieces);
+        List<Layer> layers = layers();
+        List<GirtBridging.Length> bridged = IntStream.range(0, layers.size())
+                .boxed()
+                .flatMap(i -> layers.get(i).spans.stream()
+                        .flatMap(span -> bridging().between(span, over(span, layers.subList(i + 1, layers.size())))))
+                .toList();
+        Map<GirtSpan, Double> backs = new HashMap<>();
+        for (Layer layer : layers) {
+            for (GirtSpan span : layer.spans) {
+                GirtSpan laid = layer.laps ? lapped(span, neighbours) : span;
+                backs.put(span, back(laid));
+                girt(laid, bridging().meeting(span, bridged), pieces);
             }
         }
         if (!flush()) {
             bay.openings().forEach(opening -> trimmers(opening).forEach(span -> girt(span, List.of(), pieces)));
         }
-        for (int i = 1; i < butted.size(); i++) {
-            List<GirtSpan> upper = butted.get(i);
-            for (GirtSpan lower : butted.get(i - 1)) {
-                bridging()
-                        .between(lower, upper, span -> back(lapped(span, neighbours)))
-                        .forEach(pieces::add);
-            }
-        }
+        bridged.forEach(length -> bridging().pieces(length, backs::get).forEach(pieces::add));
         return pieces;
+    }
+
+    /** From the floor up. */
+    private List<Layer> layers() {
+        return Stream.concat(
+                        rows.at().stream().map(r -> new Layer(row(r), true)),
+                        behindTracks().stream().map(span -> new Layer(List.of(span), false)))
+                .filter(layer -> !layer.spans.isEmpty())
+                .sorted(Comparator.comparingDouble(Layer::height))
+                .toList();
+    }
+
+    /** The lengths next over one: a row that is left out beside a track is passed. */
+    private static List<GirtSpan> over(GirtSpan span, List<Layer> higher) {
+        return higher.stream()
+                .map(Layer::spans)
+                .filter(spans -> spans.stream().anyMatch(span::isInLineWith))
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    /** The lengths of a row at a height, save those that one behind a track takes the place of. */
+    private List<GirtSpan> row(double height) {
+        List<GirtSpan> behind = behindTracks();
+        return spans(height).stream()
+                .filter(span -> behind.stream().noneMatch(b -> b.isInLineWith(span) && isClose(b, span)))
+                .toList();
+    }
+
+    /** Whether two lengths over each other are nearer than rows may be, or run into the other's cleats. */
+    private boolean isClose(GirtSpan a, GirtSpan b) {
+        double low = Math.min(a.height(), b.height());
+        double high = Math.max(a.height(), b.height());
+        return high - low < GirtRows.LEAST_SPACE || high - lowest() - (stand.isLapped() ? stand.web() : 0) < top(low);
+    }
+
+    /** Beside sliding doors, where neither a row nor the girt behind another's track holds the track. */
+    private List<GirtSpan> behindTracks() {
+        List<GirtSpan> behind = new ArrayList<>();
+        for (TrackGirt track : tracks) {
+            double height = track.height();
+            boolean free = GirtRows.isFree(bay.definition(), bay.setOut(), bay.cover(), height)
+                    && height - lowest() >= bay.cover().low();
+            List<GirtSpan> others = Stream.concat(rows.at().stream().flatMap(r -> spans(r).stream()), behind.stream())
+                    .filter(span -> track.isHeldBy(span.height()))
+                    .toList();
+            List<GirtSpan> before = List.copyOf(behind);
+            (free ? spans(height) : List.<GirtSpan>of())
+                    .stream()
+                            .filter(span ->
+                                    track.wants(span.from().at(), span.to().at()))
+                            .filter(span -> others.stream().noneMatch(span::isInLineWith))
+                            .filter(span -> before.stream().noneMatch(b -> b.isInLineWith(span) && isClose(b, span)))
+                            .forEach(behind::add);
+        }
+        return behind;
     }
 
     private double lowest() {
@@ -143,7 +212,7 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         double line = line(left);
         boolean meets = neighbours.stream()
                 .filter(n -> n.line(!left) == line && n.rows.at().contains(span.height()))
-                .flatMap(n -> n.spans(span.height()).stream().filter(s -> n.isAtEnd(left ? s.to() : s.from(), !left)))
+                .flatMap(n -> n.row(span.height()).stream().filter(s -> n.isAtEnd(left ? s.to() : s.from(), !left)))
                 .anyMatch(s -> s.length() >= half + PAST_LAP);
         return meets && span.length() >= half + PAST_LAP
                 ? new GirtSpan.End(
@@ -220,10 +289,14 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
     private boolean isClearOfMain(double height) {
         double below = stand.reachDown() + CLEAT + APART;
         double over = stand.reachUp() - LEVEL;
-        return WallCover.of(bay.definition(), bay.setOut(), WallFace.of(bay.definition(), bay.setOut())).stream()
+        List<WallFace> faces = WallFace.of(bay.definition(), bay.setOut());
+        Stream<Double> behindTracks = TrackGirt.of(bay.definition(), OpeningPlace.of(bay.definition(), faces)).stream()
+                .filter(track -> track.door().face().isMain())
+                .map(TrackGirt::height);
+        Stream<Double> ofRows = WallCover.of(bay.definition(), bay.setOut(), faces).stream()
                 .filter(cover -> cover.face().isMain())
-                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream())
-                .noneMatch(row -> height > row - below && height < row + over);
+                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream());
+        return Stream.concat(ofRows, behindTracks).noneMatch(row -> height > row - below && height < row + over);
     }
 
     /** Outside a header and a sill a girt each, unless a row is there already; flush girts leave that to the trims. */
@@ -245,9 +318,13 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand) {
         return Stream.concat(over, below);
     }
 
-    /** Rows that no other opening over or under one is in the way of. */
+    /** The rows and girts behind tracks that pass over or under an opening. */
     private Stream<Double> freeRows(OpeningPlace opening) {
-        return rows.at().stream().filter(r -> isFree(opening, r));
+        double middle = (opening.left() + opening.right()) / 2;
+        return layers().stream()
+                .flatMap(layer -> layer.spans.stream())
+                .filter(span -> span.from().at() < middle && middle < span.to().at())
+                .map(GirtSpan::height);
     }
 
     private boolean isFree(OpeningPlace opening, double height) {

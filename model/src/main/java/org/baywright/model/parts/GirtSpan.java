@@ -53,6 +53,12 @@ record GirtSpan(End from, End to, double height) {
         return to.at - from.at;
     }
 
+    /** Whether a length at another height stands over or under its middle. */
+    boolean isInLineWith(GirtSpan other) {
+        double middle = (from.at + to.at) / 2;
+        return other.from.at < middle && middle < other.to.at;
+    }
+
     boolean isLapped() {
         return from.over.isPresent() || to.over.isPresent();
     }

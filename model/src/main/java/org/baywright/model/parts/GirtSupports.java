@@ -8,8 +8,11 @@ import java.util.OptionalInt;
 import org.baywright.model.definition.KneeJoint;
 import org.baywright.model.definition.Member;
 import org.baywright.model.definition.Side;
+import org.baywright.model.definition.Wall;
 import org.baywright.model.setout.ColumnLine;
+import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
+import org.baywright.model.setout.WallCover;
 
 /**
  * What the girts of a bay are cut at: the ends of the bay, the mullions, and the edges of openings.
@@ -26,6 +29,9 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
 
     /** Width of a cleat outside the columns. Common practice, no source. */
     static final double CLEAT = 40;
+
+    /** From a frame to a Z where the arms that carry a lean-to's end wall come through. Common practice, no source. */
+    private static final double ARM_GAP = 15;
 
     /** What the cap under a rafter reaches past it. Common practice, no source. */
     private static final double CAP = PlateRoom.WELD + 5;
@@ -116,7 +122,26 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
         if (bay.isAtCorner(left)) {
             return 0;
         }
+        if (isBesideEndOfLeanTo(left)) {
+            return ARM_GAP;
+        }
         return bay.goesOn(left) ? HALF_GAP : -column(left).width() / 2;
+    }
+
+    /** Whether the sheeted end wall of a lean-to meets a row of Zs there, which its cleats cannot lie over. */
+    private boolean isBesideEndOfLeanTo(boolean left) {
+        return !isEndWall()
+                && bay.face().isMain()
+                && GirtRows.stand(bay.definition()).isLapped()
+                && bay.covers().stream()
+                        .map(WallCover::face)
+                        .filter(end -> end.wall().isEnd())
+                        .anyMatch(end -> end.leanTo()
+                                .filter(lean ->
+                                        Wall.of(lean.side()) == bay.face().wall())
+                                .map(lean -> end.wall() == Wall.FRONT ? lean.firstFrame() : lean.lastFrame())
+                                .filter(frame -> frame == frame(left))
+                                .isPresent());
     }
 
     /** Whether that end of a lean-to's end wall is at the main building. */
@@ -219,7 +244,7 @@ record GirtSupports(WallBay bay, boolean besideRafters) {
 
     /** The frame at an end of the bay that girts may lap over: one that sheets go on past. */
     OptionalInt lapFrame(boolean left) {
-        boolean inner = !isEndWall() && bay.goesOn(left);
+        boolean inner = !isEndWall() && bay.goesOn(left) && !isBesideEndOfLeanTo(left);
         return inner ? OptionalInt.of(frame(left)) : OptionalInt.empty();
     }
 }

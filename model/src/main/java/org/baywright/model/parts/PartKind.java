@@ -28,6 +28,7 @@ public enum PartKind {
     BRACE_CLEAT("brace cleat", "BC", Group.CLEATS),
     BRACE_LUG("brace lug", "BL", Group.CLEATS),
     FLY_BRACE_LUG("fly brace lug", "FL", Group.CLEATS),
+    BRIDGING_CLEAT("bridging end plate", "BE", Group.CLEATS),
     MULLION_CLEAT("mullion cleat", "MC", Group.CLEATS),
     JAMB_CLEAT("jamb cleat", "JC", Group.CLEATS),
     LIFTING_PLATE("lifting beam plate", "LP", Group.LIFTING);

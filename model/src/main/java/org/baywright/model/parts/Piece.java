@@ -105,6 +105,14 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Li
         return Standing.of(alone(), place);
     }
 
+    private static String likeness(Hole hole) {
+        return tenths(hole.at()) + " " + Math.round(hole.diameter() * 10) + " " + tenths(hole.run());
+    }
+
+    private static String tenths(Vec2 v) {
+        return Math.round(v.x() * 10) + "," + Math.round(v.y() * 10);
+    }
+
     private Part alone() {
         return new Part("?", kind, material, solid, holes, punched, List.of(place));
     }
@@ -123,7 +131,7 @@ record Piece(PartKind kind, Material material, Solid solid, List<Hole> holes, Li
                 String.valueOf(Math.round(solid.startSlope() * 1e6)),
                 String.valueOf(Math.round(solid.endSlope() * 1e6)),
                 String.valueOf(Math.round(solid.profile().depth() * 10)),
-                holes.toString(),
+                holes.stream().map(Piece::likeness).sorted().toList().toString(),
                 punched.stream().map(p -> Math.round(p * 10)).toList().toString());
     }
 }

@@ -35,6 +35,9 @@ record RoofBraceMaker(RowBays bays) {
 
     private static final double STRUT_NUT = 5;
 
+    /** The same where an upright of an end wall stands under the rafter: room for the plates of its head. */
+    private static final double PAST_HEAD = 25;
+
     private RoofRows rows() {
         return bays.rows();
     }
@@ -63,8 +66,9 @@ record RoofBraceMaker(RowBays bays) {
     }
 
     private Piece strut(BracePanels panels, double node) {
-        double from = bays.middle(panels.bay()) + panels.face(panels.bay()) + STRUT_GAP;
-        double to = bays.middle(panels.bay() + 1) - panels.face(panels.bay() + 1) - STRUT_GAP;
+        int bay = panels.bay();
+        double from = bays.middle(bay) + panels.face(bay) + gap(node, bay);
+        double to = bays.middle(bay + 1) - panels.face(bay + 1) - gap(node, bay + 1);
         double above = -panels.plateDepth() - BracePanels.PLATE - STRUT.depth() / 2;
         Placement at = Placement.of(
                 rows().place(node, from, above),
@@ -76,6 +80,14 @@ record RoofBraceMaker(RowBays bays) {
                 Solid.square(STRUT.profile(), 0, to - from),
                 List.of(),
                 new Place(at, panels.bay(), rows().slope().side()));
+    }
+
+    /** From a rafter to the end of the strut at a node. */
+    private double gap(double node, int frame) {
+        double x = rows().place(node, 0, 0).x();
+        double near = STRUT.width()
+                + bays.definition().envelope().walls().mullions().member().width();
+        return new EndUprights(bays).across(frame).anyMatch(u -> Math.abs(u - x) < near) ? PAST_HEAD : STRUT_GAP;
     }
 
     /** The upper brace of a pair starts low on the first rafter, the lower one low on the second. */
@@ -102,7 +114,7 @@ record RoofBraceMaker(RowBays bays) {
         double across = bolt * panels.sine(nodes);
         double out = bolt * panels.cosine(nodes) - panels.face(frame);
         double length = PlateRoom.upTo5(2 * (across + EDGE));
-        double ofStrut = panels.pastFlange(frame) + STRUT_GAP + EDGE + STRUT_NUT;
+        double ofStrut = panels.pastFlange(frame) + gap(nodes.get(node), frame) + EDGE + STRUT_NUT;
         double width = PlateRoom.upTo5(Math.max(out + LAP, ofStrut + EDGE));
         Stream<Hole> ofBraces = Stream.of(node > 0 ? -across : 0, node < nodes.size() - 1 ? across : 0)
                 .filter(up -> up != 0)

@@ -18,6 +18,7 @@ import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RowStand;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.TrackGirt;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
@@ -127,15 +128,19 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         return clear;
     }
 
-    /** The rows of flush girts in end walls that meet this wall at either frame of a bay, from the top down. */
+    /** The heights of flush girts in end walls that meet this wall at either frame of a bay, from the top down. */
     private List<Double> endRows(int bay) {
         if (!flush()) {
             return List.of();
         }
         List<WallFace> faces = WallFace.of(definition, setOut);
-        return WallCover.of(definition, setOut, faces).stream()
+        Stream<Double> rows = WallCover.of(definition, setOut, faces).stream()
                 .filter(c -> c.face().wall().isEnd() && endsAt(c.face(), bay))
-                .flatMap(c -> GirtRows.of(definition, setOut, c).at().stream())
+                .flatMap(c -> GirtRows.of(definition, setOut, c).at().stream());
+        Stream<Double> behindTracks = TrackGirt.of(definition, openings).stream()
+                .filter(t -> t.door().face().wall().isEnd() && endsAt(t.door().face(), bay))
+                .map(TrackGirt::height);
+        return Stream.concat(rows, behindTracks)
                 .sorted(Comparator.reverseOrder())
                 .toList();
     }

@@ -7,6 +7,7 @@ import org.baywright.model.geometry.Vec3;
 import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.SetOut;
+import org.baywright.model.setout.TrackGirt;
 import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 import org.baywright.model.setout.WallPosts;
@@ -21,6 +22,7 @@ final class WallMaker {
         List<WallFace> faces = WallFace.of(definition, setOut);
         List<OpeningPlace> openings = OpeningPlace.of(definition, faces);
         List<WallCover> covers = WallCover.of(definition, setOut, faces);
+        List<TrackGirt> tracks = TrackGirt.of(definition, openings);
         List<GirtMaker> girts = new ArrayList<>();
         for (WallCover cover : covers) {
             WallPosts posts = WallPosts.of(definition, cover, openings);
@@ -31,7 +33,10 @@ final class WallMaker {
             anchors.addAll(uprights.anchors());
             jambHeads.addAll(JambHead.of(bay));
             pieces.addAll(new TrimMaker(bay).pieces());
-            girts.add(new GirtMaker(bay, GirtRows.of(definition, setOut, cover)));
+            List<TrackGirt> ofWall = tracks.stream()
+                    .filter(t -> t.door().face().equals(cover.face()))
+                    .toList();
+            girts.add(new GirtMaker(bay, GirtRows.of(definition, setOut, cover), ofWall));
         }
         girts.forEach(g -> pieces.addAll(g.pieces(neighbours(g, girts))));
         faces.stream()

@@ -1,6 +1,7 @@
 package org.baywright.model.rules;
 
 import org.baywright.model.catalogue.Section;
+import org.baywright.model.parts.BracedSlopes;
 import org.baywright.model.setout.ColumnLine;
 
 /**
@@ -19,6 +20,7 @@ final class BraceDepthRule implements Rule {
             for (int bay : asked.definition().envelope().bracing().bays()) {
                 asked.setOut().columnLines().stream()
                         .filter(line -> line.has(bay) && line.has(bay + 1))
+                        .filter(line -> BracedSlopes.isBraced(asked.definition(), asked.setOut(), line, bay))
                         .forEach(line -> check(asked, line, bay));
             }
         }

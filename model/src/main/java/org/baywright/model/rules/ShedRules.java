@@ -39,6 +39,7 @@ public final class ShedRules {
             new PadsApartRule(),
             new BarStrikeRule(),
             new LiftingRoomRule(),
+            new SlidingTrackRule(),
             new LooseCleatRule());
 
     private ShedRules() {}

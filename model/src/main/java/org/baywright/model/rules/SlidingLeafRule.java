@@ -3,13 +3,12 @@ package org.baywright.model.rules;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.baywright.model.definition.Opening;
-import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.SlidingLeaf;
 
 /**
- * Advice: a sliding leaf, when open, stands beside its door: it covers what else opens there, its way may be longer than
- * the wall, and its track wants steel behind it where no girt is.
+ * Advice: a sliding leaf, when open, stands beside its door: it covers what else opens there, and its way may be longer
+ * than the wall.
  */
 final class SlidingLeafRule implements Rule {
     @Override
@@ -19,7 +18,6 @@ final class SlidingLeafRule implements Rule {
                 .forEach(door -> {
                     check(asked, door);
                     length(asked, door);
-                    backing(asked, door);
                 });
     }
 
@@ -31,27 +29,6 @@ final class SlidingLeafRule implements Rule {
                     Asked.key(door),
                     "its leaves cannot slide clear: the wall beside it is " + Asked.mmUp(lacking) + " mm too short",
                     "narrow the door, move it towards the middle of the wall, or make it a rollerDoor");
-        }
-    }
-
-    /** The header ends at the jambs, and so does the girt before it; past them only a row of the wall can hold a track. */
-    private static void backing(Asked asked, OpeningPlace door) {
-        SlidingLeaf leaf = new SlidingLeaf(door);
-        boolean held = asked.covers().stream()
-                .filter(c -> c.face().equals(door.face()))
-                .filter(c -> c.bay().to() > leaf.trackFrom() && c.bay().from() < leaf.trackTo())
-                .allMatch(c -> GirtRows.of(asked.definition(), asked.setOut(), c).at().stream()
-                        .anyMatch(row -> row >= door.head() && row <= door.head() + 2 * SlidingLeaf.LAP));
-        if (!held) {
-            asked.advice(
-                    "sliding-track-unbacked",
-                    Asked.key(door),
-                    "its track runs " + Asked.mm(leaf.trackTo() - leaf.trackFrom()) + " mm along the wall, "
-                            + Asked.mm(leaf.trackTo() - leaf.trackFrom() - door.width())
-                            + " mm of it past the opening, where no girt stands behind it at " + Asked.mm(door.head())
-                            + " to " + Asked.mm(door.head() + 2 * SlidingLeaf.LAP) + " mm",
-                    "order a track girt with cleats for that length, which is not in the model, or set the door's height"
-                            + " just below a row of girts");
         }
     }
 

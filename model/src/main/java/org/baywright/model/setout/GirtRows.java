@@ -1,6 +1,7 @@
 package org.baywright.model.setout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.baywright.model.definition.Definition;
@@ -31,7 +32,7 @@ public record GirtRows(WallCover cover, List<Double> at) {
     private static final double CLEAR = 15;
 
     /** Rows closer than this become one. Common practice, no source. */
-    private static final double LEAST_SPACE = 200;
+    public static final double LEAST_SPACE = 200;
 
     /** Room for a cleat over the row, and for what a plate on a rafter's end reaches below it. Common practice. */
     private static final double PLATE = 20;
@@ -52,11 +53,8 @@ public record GirtRows(WallCover cover, List<Double> at) {
         }
         double low = Math.max(girts.fromFloor(), height(girts));
         double high = highest(cover);
-        List<double[]> leanTos = leanTosAt(setOut, cover).stream()
-                .map(lean -> taken(definition, setOut, lean))
-                .toList();
-        List<double[]> taken = new ArrayList<>(leanTos);
-        taken.addAll(caps(definition, setOut, cover));
+        List<double[]> leanTos = leanTos(definition, setOut, cover);
+        List<double[]> taken = taken(definition, setOut, cover);
         boolean end = cover.face().wall().isEnd();
         List<Double> rows = new ArrayList<>();
         if (!leanTos.isEmpty()) {
@@ -73,7 +71,57 @@ public record GirtRows(WallCover cover, List<Double> at) {
                 .sorted()
                 .toList());
         List<Double> filled = filled(apart, girts.spacing() + LEAST_SPACE, taken);
-        return new GirtRows(cover, end ? topped(filled, high, girts.spacing(), taken) : filled);
+        List<Double> topped = end ? topped(filled, high, girts.spacing(), taken) : filled;
+        return new GirtRows(cover, apart(inLine(definition, setOut, cover, topped, taken)));
+    }
+
+    /**
+     * A row of a lean-to's end wall that would come into one of the main wall's, round the corner, goes on at the height of
+     * that: its cleats pass over a back, or between two ends, and nowhere else.
+     */
+    private static List<Double> inLine(
+            Definition definition, SetOut setOut, WallCover cover, List<Double> rows, List<double[]> taken) {
+        if (!cover.face().wall().isEnd() || cover.face().isMain()) {
+            return rows;
+        }
+        RowStand stand = stand(definition);
+        double near = stand.reachUp() + stand.reachDown() + PLATE + CLEAR;
+        List<Double> main = roundTheCorner(definition, setOut, cover);
+        return rows.stream()
+                .map(row -> main.stream()
+                        .filter(m -> Math.abs(m - row) < near && clear(m, taken) == m)
+                        .min(Comparator.comparingDouble(m -> Math.abs(m - row)))
+                        .orElse(row))
+                .toList();
+    }
+
+    /** The rows of the main side wall that a lean-to's end wall meets. */
+    private static List<Double> roundTheCorner(Definition definition, SetOut setOut, WallCover cover) {
+        Wall side = Wall.of(cover.face().leanTo().orElseThrow().side());
+        int frame = frame(setOut, cover);
+        return WallCover.of(definition, setOut, WallFace.of(definition, setOut)).stream()
+                .filter(c -> c.face().isMain() && c.face().wall() == side)
+                .filter(c -> c.bay().bay() == frame || c.bay().bay() + 1 == frame)
+                .flatMap(c -> of(definition, setOut, c).at().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Whether the steel of lean-tos and the caps of columns leave a height of a bay to a girt. */
+    public static boolean isFree(Definition definition, SetOut setOut, WallCover cover, double row) {
+        return taken(definition, setOut, cover).stream().noneMatch(t -> row > t[0] && row < t[1]);
+    }
+
+    private static List<double[]> taken(Definition definition, SetOut setOut, WallCover cover) {
+        List<double[]> taken = new ArrayList<>(leanTos(definition, setOut, cover));
+        taken.addAll(caps(definition, setOut, cover));
+        return taken;
+    }
+
+    private static List<double[]> leanTos(Definition definition, SetOut setOut, WallCover cover) {
+        return leanTosAt(setOut, cover).stream()
+                .map(lean -> taken(definition, setOut, lean))
+                .toList();
     }
 
     /** Where the row that would hold the wall under the ridge went down, one more is put half way up when that is free. */

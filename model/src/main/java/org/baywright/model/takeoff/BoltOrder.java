@@ -7,15 +7,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.baywright.model.catalogue.BarSection;
 import org.baywright.model.catalogue.BeamSection;
 import org.baywright.model.catalogue.ColdFormedSection;
 import org.baywright.model.definition.Member;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Hole;
 import org.baywright.model.parts.Material;
 import org.baywright.model.parts.Part;
 import org.baywright.model.parts.PartKind;
+import org.baywright.model.parts.Place;
 import org.baywright.model.parts.Shed;
 
 /**
@@ -33,6 +38,11 @@ final class BoltOrder {
     /** Thickness of a plate washer. @source at least 8 over a long slot: AS 4100 14.3.5 (from memory) */
     private static final double WASHER = 8;
 
+    /** Holes no further apart along a row are one, and so far beside its middle they lie in it. */
+    private static final double SAME_HOLE = 1;
+
+    private static final double IN_ROW = 160;
+
     private static final String ROWS = "M12 4.6/S";
     private static final String FRAMES = "M16 8.8/S";
 
@@ -42,8 +52,15 @@ final class BoltOrder {
     private final List<BoltUse> uses = new ArrayList<>();
     private final Shed shed;
 
+    /** Holes of the ends of bridging. */
+    private final Cells bridged = new Cells();
+
     private BoltOrder(Shed shed) {
         this.shed = shed;
+        for (Part plate : shed.parts(PartKind.BRIDGING_CLEAT)) {
+            Vec2 hole = plate.holes().get(0).at();
+            plate.places().forEach(p -> bridged.add(p.placement().toWorld(0, hole.x(), hole.y())));
+        }
     }
 
     static List<BillLine> lines(Shed shed) {
@@ -61,6 +78,7 @@ final class BoltOrder {
         BoltOrder order = new BoltOrder(shed);
         order.rows(PartKind.PURLIN, PartKind.PURLIN_CLEAT);
         order.rows(PartKind.GIRT, PartKind.GIRT_CLEAT);
+        order.bridging();
         order.flyBraces();
         order.apex();
         order.braces();
@@ -110,10 +128,39 @@ final class BoltOrder {
         Spots spots = new Spots();
         for (Part part : punched) {
             part.places()
-                    .forEach(place -> part.punched()
+                    .forEach(place -> part.punched().stream()
+                            .filter(at -> !isForBridging(place.placement(), at))
                             .forEach(at -> spots.add(place.placement().toWorld(at, 0, 0))));
         }
         add(size(ROWS, 12, plate + 2 * thickness(punched)), 2 * spots.count(), punched);
+    }
+
+    /** Whether a pair of holes is there for bridging, whose plate lies on that web and takes one bolt. */
+    private boolean isForBridging(Placement row, double at) {
+        return bridged.near(row.toWorld(at, 0, 0)).anyMatch(hole -> {
+            Vec3 off = row.toLocal(hole);
+            return Math.abs(off.x() - at) < SAME_HOLE && Math.hypot(off.y(), off.z()) < IN_ROW;
+        });
+    }
+
+    /** One bolt through each end plate and the web; where bridging goes on past the row, both plates share it. */
+    private void bridging() {
+        List<Part> plates = shed.parts(PartKind.BRIDGING_CLEAT);
+        List<Part> rows = new ArrayList<>(shed.parts(PartKind.PURLIN));
+        rows.addAll(shed.parts(PartKind.GIRT));
+        Spots bolts = new Spots();
+        int holes = 0;
+        for (Part plate : plates) {
+            for (Place place : plate.places()) {
+                Vec2 hole = plate.holes().get(0).at();
+                bolts.add(place.placement().toWorld(plate.solid().axisLength() / 2, hole.x(), hole.y()));
+                holes++;
+            }
+        }
+        int shared = holes - bolts.count();
+        double plate = thickest(PartKind.BRIDGING_CLEAT);
+        add(size(ROWS, 12, 2 * plate + thickness(rows)), shared, plates);
+        add(size(ROWS, 12, plate + thickness(rows)), bolts.count() - shared, plates);
     }
 
     private void flyBraces() {
@@ -247,6 +294,27 @@ final class BoltOrder {
     private static Bolt size(String grade, double diameter, double grip) {
         int space = grade.indexOf(' ');
         return new Bolt(grade.substring(0, space) + "x" + length(diameter, grip) + grade.substring(space), grip);
+    }
+
+    /** Places by the cube that they lie in. */
+    private static final class Cells {
+        private final Map<Vec3, List<Vec3>> cubes = new HashMap<>();
+
+        private static Vec3 cube(Vec3 at) {
+            // Adding zero makes a negative zero, which is another key, a plain one.
+            return new Vec3(Math.floor(at.x() / IN_ROW), Math.floor(at.y() / IN_ROW), Math.floor(at.z() / IN_ROW))
+                    .plus(Vec3.ZERO);
+        }
+
+        void add(Vec3 at) {
+            cubes.computeIfAbsent(cube(at), k -> new ArrayList<>()).add(at);
+        }
+
+        Stream<Vec3> near(Vec3 at) {
+            return IntStream.range(0, 27)
+                    .mapToObj(i -> cube(at).plus(new Vec3(i % 3 - 1, i / 3 % 3 - 1, i / 9 - 1)))
+                    .flatMap(c -> cubes.getOrDefault(c, List.of()).stream());
+        }
     }
 
     /** Counts places that are not the same. */

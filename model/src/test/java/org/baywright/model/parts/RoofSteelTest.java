@@ -12,6 +12,7 @@ import org.baywright.model.setout.RoofRows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Purlins, bridging and braces of the roof against lengths and counts worked by hand. */
 class RoofSteelTest {
@@ -188,5 +189,58 @@ class RoofSteelTest {
                         .filter(c -> c.holes().isEmpty())
                         .mapToInt(Part::quantity)
                         .sum());
+    }
+
+    /** Shallow rafters have room for a lug only from their underside to their top: over it lie the purlins. */
+    @ParameterizedTest
+    @ValueSource(strings = {"{section: RHS 150x50x5, turned: true}", "RHS 75x50x3", "SHS 50x50x3", "200UB25.4"})
+    void lugsOfFlyBracesStayBelowThePurlins(String rafter) {
+        Shed shed = Shed.of(Definitions.of("span: 9000\nbays: 2\nbaySpacing: 5000\neaveHeight: 3600\nroofPitch: 10\n"
+                + "rafter: " + rafter + "\nbracing: {flyBraceEvery: 1}\nenvelope: full\n"));
+        List<Standing> purlins = standing(shed, PartKind.PURLIN);
+        List<Standing> lugs = standing(shed, PartKind.FLY_BRACE_LUG);
+        assertTrue(!lugs.isEmpty());
+        lugs.forEach(lug -> purlins.forEach(p ->
+                assertTrue(!p.plan().intersects(lug.plan()) || Neighbours.overlap(lug, p) < 0.1, "a lug in a purlin")));
+    }
+
+    /** What is cut and drilled alike has one mark. */
+    @Test
+    void lugsOfOneShapeHaveOneMark() {
+        for (String rafter : List.of("310UB40.4", "RHS 200x100x5")) {
+            List<Part> lugs = Shed.of(Definitions.of("span: 12000\nbays: 3\nbaySpacing: 5000\neaveHeight: 3600\n"
+                            + "roofPitch: 10\nrafter: " + rafter + "\nbracing: {flyBraceEvery: 1}\nenvelope: full\n"))
+                    .parts(PartKind.FLY_BRACE_LUG);
+            for (Part a : lugs) {
+                for (Part b : lugs) {
+                    assertTrue(a == b || !isLike(a, b), a.mark() + " and " + b.mark());
+                }
+            }
+        }
+    }
+
+    private static boolean isLike(Part a, Part b) {
+        return Math.abs(a.solid().profile().depth() - b.solid().profile().depth()) < 0.01
+                && Math.abs(a.solid().profile().width() - b.solid().profile().width()) < 0.01
+                && a.holes().get(0).at().distance(b.holes().get(0).at()) < 0.01;
+    }
+
+    /** A mullion right under a node of the roof's braces: its head's plates and the strut keep apart. */
+    @Test
+    void strutsEndClearOfTheHeadsOfUprights() {
+        Shed shed = Shed.of(Definitions.of("span: 10200\nbays: 1\nbaySpacing: 3100\neaveHeight: 5600\nroofPitch: 3.5\n"
+                + "column: SHS 89x89x5\nrafter: {section: RHS 150x50x5, turned: true}\n"
+                + "mullions: {section: RHS 125x75x4, spacing: 2560}\nenvelope: full\n"));
+        List<Standing> struts = standing(shed, PartKind.STRUT);
+        standing(shed, PartKind.MULLION_CLEAT)
+                .forEach(cleat -> struts.forEach(s -> assertTrue(
+                        Neighbours.overlap(cleat, s) < 0.1,
+                        () -> "strut in cleat at " + cleat.place().placement().origin())));
+    }
+
+    private static List<Standing> standing(Shed shed, PartKind kind) {
+        return shed.parts(kind).stream()
+                .flatMap(p -> p.places().stream().map(at -> Standing.of(p, at)))
+                .toList();
     }
 }

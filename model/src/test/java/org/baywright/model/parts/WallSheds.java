@@ -165,7 +165,7 @@ final class WallSheds {
         Optional<Side> lean = cover.face().leanTo().map(l -> l.side());
         double slack = room - width;
         return Optional.of(new Opening(
-                window ? Type.WINDOW : Type.ROLLER_DOOR,
+                window ? Type.WINDOW : seed % 5 < 3 ? Type.SLIDING_DOOR : Type.ROLLER_DOOR,
                 cover.face().wall(),
                 lean,
                 cover.bay().bay() > 0 ? OptionalInt.of(cover.bay().bay()) : OptionalInt.empty(),

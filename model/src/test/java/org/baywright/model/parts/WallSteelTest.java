@@ -8,7 +8,12 @@ import java.util.stream.Stream;
 import org.baywright.model.definition.Definitions;
 import org.baywright.model.geometry.Clearance;
 import org.baywright.model.geometry.Convex;
+import org.baywright.model.geometry.Placement;
+import org.baywright.model.geometry.Profile;
+import org.baywright.model.geometry.Solid;
 import org.baywright.model.geometry.Vec3;
+import org.baywright.model.setout.SlidingLeaf;
+import org.baywright.model.setout.WallFace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -169,6 +174,37 @@ class WallSteelTest {
             }
         }
         assertTrue(holes > 20, "holes for bridging: " + holes);
+    }
+
+    /** Beside a sliding door girts stand at its head as far as its leaf goes, whatever the height: new ones, or rows. */
+    @ParameterizedTest
+    @CsvSource({
+        "left, 2, 2300, C100-12, outside", "left, 2, 2905, C100-12, outside", "left, 2, 3100, Z150-15, outside",
+        "front, 0, 2500, Z150-15, outside", "front, 0, 3050, C150-15, flush", "right, 1, 2955, TH64-10, outside",
+        "right, 3, 2700, RHS 100x50x3, flush"
+    })
+    void aSlidingDoorsTrackHasGirtsBehindIt(String wall, int bay, double height, String girt, String place) {
+        Shed shed = Shed.of(Definitions.of("span: 12000\nbays: 3\nbaySpacing: 6000\neaveHeight: 4200\nroofPitch: 10\n"
+                + "column: SHS 150x150x6\nrafter: RHS 250x150x8\nenvelope: full\ngirts: {section: " + girt + ", place: "
+                + place + "}\nopenings:\n  - {type: slidingDoor, wall: " + wall + (bay > 0 ? ", bay: " + bay : "")
+                + ", width: 3000, height: " + height + "}\n"));
+        SlidingLeaf leaf = new SlidingLeaf(shed.openings().get(0));
+        WallFace face = leaf.place().face();
+        List<Convex> girts = Stream.of(PartKind.GIRT, PartKind.HEADER)
+                .flatMap(kind -> shed.parts(kind).stream())
+                .flatMap(WallSteelTest::convexes)
+                .toList();
+        double inside = place.equals("flush") ? -40 : 40;
+        int held = 0;
+        for (double u = leaf.trackFrom() + 100; u < leaf.trackTo() - 100; u += 50) {
+            // A rod through the band over the head.
+            Placement at = Placement.of(
+                    face.toWorld(u, height + 10, inside), Vec3.UP, face.axes().width());
+            Convex rod =
+                    Convex.of(Solid.square(Profile.rectangle(1, 1), 0, 180), at).get(0);
+            held += girts.stream().anyMatch(g -> Clearance.overlap(rod, g) > 0) ? 1 : 0;
+        }
+        assertEquals((leaf.trackTo() - leaf.trackFrom() - 200) / 50, held, 12, "held of " + wall + " " + height);
     }
 
     private static Stream<Convex> convexes(Part part) {

@@ -9,13 +9,12 @@ import java.util.Set;
 import org.baywright.model.catalogue.Catalogue;
 import org.baywright.model.definition.DefinitionReader;
 import org.baywright.model.definition.Reading;
-import org.baywright.model.definition.Wall;
 import org.baywright.model.parts.Shed;
 import org.baywright.model.problem.Problem;
-import org.baywright.model.setout.GirtRows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What the envelope asks of the frame, just inside and just outside each limit. Limits are worked by hand for columns
@@ -205,6 +204,19 @@ class EnvelopeRulesTest {
         assertCodes(null, SHED + DOOR + "rafter: RHS 65x35x3\n");
     }
 
+    /** A lean-to has room for a panel of 1000 or has no braces, whatever its rafters. */
+    @Test
+    void aSlopeTooShortForBracesIsNotToldOfThem() {
+        String lean = SHED + DOOR + "bracing: {section: EA 50x50x5}\nleanToRafter: SHS 50x50x3\n"
+                + "leanTos: [{side: left, width: %s, drop: 300}]\n";
+        assertTrue(codes(lean.formatted(4000)).contains("brace-through-purlins"));
+        assertFalse(codes(lean.formatted(1200)).contains("brace-through-purlins"));
+    }
+
+    private static List<String> codes(String text) {
+        return all(text).stream().map(Problem::code).toList();
+    }
+
     @Test
     void splitSheetsOfRoofsAndWallsAreTold() {
         Problem told = found(SHED + DOOR + "longestSheet: 5000\n").get(0);
@@ -316,29 +328,25 @@ class EnvelopeRulesTest {
         }
     }
 
-    /** Rows stand at 150 and then no more than 1500 apart: one of them just over a door's head holds its track. */
-    @Test
-    void aTrackWithNoGirtBehindItIsTold() {
-        String door = SHED + "openings: [{type: slidingDoor, wall: left, bay: 2, width: 3000, height: %s}]\n";
-        Shed shed = Shed.of(DefinitionReader.read("test.yaml", door.formatted("2500"), List.of(), Catalogue.shipped())
-                .definition()
-                .orElseThrow());
-        double row = GirtRows.of(
-                        shed.definition(),
-                        shed.setOut(),
-                        shed.wallCovers().stream()
-                                .filter(c ->
-                                        c.face().wall() == Wall.LEFT && c.bay().bay() == 1)
-                                .findFirst()
-                                .orElseThrow())
-                .at()
-                .get(2);
-        for (double height : new double[] {row - 10, row - 190}) {
-            assertEquals(0, tracks(door.formatted(height)));
-        }
-        for (double height : new double[] {row + 10, row - 210}) {
-            assertEquals(1, tracks(door.formatted(height)));
-        }
+    /** Rows stand at 150 and then no more than 1500 apart: the track has a girt of its own, or a row, beside any head. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2300, 2500, 2890, 2910, 3090, 3110})
+    void aTrackHasAGirtBehindIt(double height) {
+        assertEquals(
+                0,
+                tracks(SHED + "openings: [{type: slidingDoor, wall: left, bay: 2, width: 3000, height: " + height
+                        + "}]\n"));
+    }
+
+    /** The next bay is left open, or a door in it is higher. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "width: 3000, height: 2500}, {type: open, wall: left, bay: 1",
+                "width: 3000, height: 2500}, {type: rollerDoor, wall: left, bay: 1, width: 3000, height: 3000",
+            })
+    void aTrackThatNothingCanStandBehindIsTold(String door) {
+        assertEquals(1, tracks(SHED + "openings: [{type: slidingDoor, wall: left, bay: 2, " + door + "}]\n"));
     }
 
     private static long tracks(String text) {

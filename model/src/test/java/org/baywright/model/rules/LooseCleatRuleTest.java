@@ -1,7 +1,6 @@
 package org.baywright.model.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +17,7 @@ import org.baywright.model.problem.Where;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plates that no member meets are told, and others are not. */
 class LooseCleatRuleTest {
@@ -35,14 +35,29 @@ class LooseCleatRuleTest {
                 .toList();
     }
 
-    /** In the end wall of a lean-to that begins inside the building, beside the main wall's row of Zs as high as its own. */
-    @Test
-    void aCleatInTheCornerBesideALappedRowIsTold() {
-        List<String> told = told(
-                shed(
-                        "girts: {section: Z200-19}\nleanTos: [{side: right, width: 4000, fromBay: 2}]\nwallSheets: {leanToWalls: true}\n"));
-        assertEquals(1, told.size());
-        assertTrue(told.get(0).startsWith("no member meets 1 of girt cleat GC"), told.get(0));
+    /** In the end wall of a lean-to that begins inside the building, between the ends of the main wall's Zs. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Z200-19", "Z150-15", "Z100-12"})
+    void aCleatInTheCornerBesideARowOfZsHasAnArm(String girt) {
+        for (boolean behind : new boolean[] {true, false}) {
+            assertEquals(
+                    List.of(),
+                    told(shed("girts: {section: " + girt + "}\nleanTos: [{side: right, width: 4000, fromBay: 2}]\n"
+                            + "wallSheets: {leanToWalls: true, behindLeanTos: " + behind + "}\n")));
+        }
+    }
+
+    /** Rows of the lean-to's end wall that would come just beside those of the main wall go on at their heights. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3600, 3900, 4200, 4500})
+    void rowsOfALeanToPassThoseOfTheMainWall(double eave) {
+        for (String girt : List.of("C150-15", "Z150-15", "TH64-10", "RHS 100x50x3")) {
+            String text = "span: 9000\nbays: 2\nbaySpacing: 5000\neaveHeight: " + eave + "\nroofPitch: 10\n"
+                    + "envelope: full\ncolumn: SHS 150x150x6\ngirts: {section: " + girt + "}\n"
+                    + "leanTos: [{side: right, width: 4100, fromBay: 2, pitch: 6, drop: 0}]\n"
+                    + "wallSheets: {leanToWalls: true, behindLeanTos: true}\n";
+            assertEquals(List.of(), told(Definitions.of(text)), girt);
+        }
     }
 
     @Test
