@@ -31,7 +31,11 @@ final class PadsApartRule implements Rule {
         Slab slab = asked.definition().ground().slab();
         List<Pair> pairs = slab.isPads() ? pairs(asked.stands(), slab.padSide()) : List.of();
         pairs.stream().min(Comparator.comparingDouble(Pair::apart)).ifPresent(worst -> {
-            String more = pairs.size() == 1 ? "" : ", and so do " + (pairs.size() - 1) + " other pairs";
+            String more = switch (pairs.size()) {
+                case 1 -> "";
+                case 2 -> ", and so does another pair";
+                default -> ", and so do " + (pairs.size() - 1) + " other pairs";
+            };
             asked.advice(
                     "pads-overlap",
                     "slab.padSide",

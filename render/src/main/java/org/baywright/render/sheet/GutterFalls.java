@@ -2,6 +2,7 @@ package org.baywright.render.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.baywright.model.cladding.GutterRun;
 
 /** A gutter as it falls: to each downpipe from the high points halfway to its neighbours. */
@@ -51,6 +52,23 @@ record GutterFalls(GutterRun run, List<Pipe> pipes) {
                 runs.add(new ArrayList<>());
             }
             runs.get(runs.size() - 1).add(pipe);
+        }
+        return runs;
+    }
+
+    /** Runs of neighbours that are wanted, so that a long gutter is told in few words. */
+    List<List<Pipe>> runs(Predicate<Pipe> wanted) {
+        List<List<Pipe>> runs = new ArrayList<>();
+        boolean goesOn = false;
+        for (Pipe pipe : pipes) {
+            boolean isWanted = wanted.test(pipe);
+            if (isWanted && !goesOn) {
+                runs.add(new ArrayList<>());
+            }
+            if (isWanted) {
+                runs.get(runs.size() - 1).add(pipe);
+            }
+            goesOn = isWanted;
         }
         return runs;
     }

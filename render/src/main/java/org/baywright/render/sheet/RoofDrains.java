@@ -1,11 +1,14 @@
 package org.baywright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
+import org.baywright.model.cladding.GutterRun;
 import org.baywright.model.definition.RoofWater;
 import org.baywright.model.geometry.Vec2;
 import org.baywright.model.geometry.Vec3;
@@ -132,12 +135,15 @@ final class RoofDrains {
 
     /** Which pipes spill on to a lean-to's roof. */
     private Optional<Paragraph> spreaders() {
-        List<GutterFalls.Pipe> onto = gutters.stream()
-                .flatMap(g ->
-                        g.pipes().stream().filter(p -> g.run().ontoLeanTos(shed).contains(p.fall())))
+        List<List<GutterFalls.Pipe>> onto = gutters.stream()
+                .flatMap(g -> {
+                    Set<GutterRun.Fall> falls = new HashSet<>(g.run().ontoLeanTos(shed));
+                    return g.runs(pipe -> falls.contains(pipe.fall())).stream();
+                })
                 .toList();
-        String words = onto.stream().map(GutterFalls.Pipe::name).collect(Collectors.joining(", "))
-                + (onto.size() == 1 ? " ends" : " end") + " on the lean-to's roof, each with a spreader across its"
+        boolean single = onto.size() == 1 && onto.get(0).size() == 1;
+        String words = onto.stream().map(GutterFalls::names).collect(Collectors.joining(", "))
+                + (single ? " ends" : " end") + " on the lean-to's roof, each with a spreader across its"
                 + " sheets; that roof's gutter counts this water again.";
         return onto.isEmpty() ? Optional.empty() : Optional.of(Paragraph.bullet(words));
     }
