@@ -59,7 +59,8 @@ public record GutterRun(RoofSlope slope, Vec3 from, Vec3 to, double catchmentM2,
                 .toList();
     }
 
-    private Optional<ColumnLine> leanToBelow(Shed shed, Vec3 pipe) {
+    /** The lean-to on whose roof a pipe ends. */
+    Optional<ColumnLine> leanToBelow(Shed shed, Vec3 pipe) {
         SetOut setOut = shed.setOut();
         return setOut.leanTos().stream()
                 .filter(l -> !slope.line().leanTo() && l.side() == slope.side())

@@ -1,7 +1,10 @@
 package org.baywright.model.cladding;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -10,6 +13,7 @@ import org.baywright.model.definition.Opening;
 import org.baywright.model.definition.RoofWater;
 import org.baywright.model.geometry.Vec3;
 import org.baywright.model.parts.Shed;
+import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RoofRows;
 import org.baywright.model.setout.RoofSlope;
@@ -39,18 +43,26 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return catchmentM2 * rainfallMmPerH / 3600;
     }
 
+    /** In the order of the roofs. Those of the main roofs come first to be worked out: what they spill, lean-tos catch. */
     List<GutterRun> gutters() {
+        Map<RoofRows, List<GutterRun>> upper = new HashMap<>();
+        roofs.stream().filter(r -> !r.slope().line().leanTo()).forEach(r -> upper.put(r, gutters(r, List.of())));
+        List<GutterRun> above = upper.values().stream().flatMap(List::stream).toList();
+        return roofs.stream()
+                .flatMap(r -> Optional.ofNullable(upper.get(r)).orElseGet(() -> gutters(r, above)).stream())
+                .toList();
+    }
+
+    private List<GutterRun> gutters(RoofRows roof, List<GutterRun> above) {
         List<GutterRun> gutters = new ArrayList<>();
-        for (RoofRows roof : roofs) {
-            int first = roof.slope().firstFrame();
-            for (int frame = first; frame < roof.slope().lastFrame(); frame++) {
-                boolean ends = frame + 1 == roof.slope().lastFrame() || carriedOn(roof, frame + 1);
-                if (carriedOn(roof, frame)) {
-                    first = frame + 1;
-                } else if (ends) {
-                    gutters.add(gutter(roof, first, frame + 1));
-                    first = frame + 1;
-                }
+        int first = roof.slope().firstFrame();
+        for (int frame = first; frame < roof.slope().lastFrame(); frame++) {
+            boolean ends = frame + 1 == roof.slope().lastFrame() || carriedOn(roof, frame + 1);
+            if (carriedOn(roof, frame)) {
+                first = frame + 1;
+            } else if (ends) {
+                gutters.add(gutter(roof, first, frame + 1, above));
+                first = frame + 1;
             }
         }
         return gutters;
@@ -75,14 +87,14 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return frame == roof.slope().lastFrame() ? roof.to() : shed.setOut().frameLine(frame);
     }
 
-    private GutterRun gutter(RoofRows roof, int first, int last) {
+    private GutterRun gutter(RoofRows roof, int first, int last, List<GutterRun> upper) {
         double from = start(roof, first);
         double to = end(roof, last);
         double caught =
                 catchment(planM2(roof, to - from), Math.abs(roof.slope().roof().rise()));
-        if (roof.slope().line().leanTo()) {
-            caught += above(roof.slope());
-        }
+        caught += roof.slope().top() == Top.MAIN_ROOF
+                ? above(roof.slope())
+                : spilt(upper, roof.slope().line());
         RoofWater water = shed.definition().envelope().roofWater();
         return new GutterRun(
                 roof.slope(),
@@ -95,7 +107,16 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
                         .toList());
     }
 
-    /** The main roof that drains onto a lean-to, as far as it stands above it. */
+    /** What the pipes of main gutters spill on a lean-to's roof: those at its end frames bring water from past it too. */
+    private double spilt(List<GutterRun> upper, ColumnLine lean) {
+        return upper.stream()
+                .flatMap(run -> run.falls().stream()
+                        .filter(f -> run.leanToBelow(shed, f.at()).equals(Optional.of(lean))))
+                .mapToDouble(GutterRun.Fall::catchmentM2)
+                .sum();
+    }
+
+    /** The main roof that a lean-to carries on. */
     private double above(RoofSlope lean) {
         return roofs.stream()
                 .filter(r -> !r.slope().line().leanTo() && r.slope().side() == lean.side())

@@ -24,7 +24,11 @@ record GridPlaces(SetOut setOut) {
     /** What a grid place means, for the head of a list. */
     static final String MEANING =
             "A/2: line A, frame 2; of a rafter its foot. A+4850/1: its middle so far from line A towards the next letter, in"
-                    + " frame 1. B/2+1500: in the wall on line B, so far past frame 2.";
+                    + " frame 1. B/2+1500: in the wall on line B, so far past frame 2. B/2-3, A to B/1: in that wall between"
+                    + " these frames or lines.";
+
+    /** Girts and their bridging stand no further from the frame line of their end wall. Millimetres. */
+    private static final double AT_END = 500;
 
     /** All places of an assembly, each once. */
     String of(Assembly assembly) {
@@ -73,11 +77,33 @@ record GridPlaces(SetOut setOut) {
         if (axis.part().kind() == PartKind.BRACE) {
             return across(axis) + "/" + frame + "-" + (frame + 1);
         }
+        if (axis.part().kind() == PartKind.BRIDGING) {
+            return bridged(axis);
+        }
         String up = runsUp(at) ? "" : ", " + Figure.length(middle.z()) + " up";
         return (isInBay(at)
                         ? nearest(middle.x(), line -> true).letter() + "/" + fromFrame(middle.y())
                         : fromLetter(middle.x()) + "/" + frame)
                 + up;
+    }
+
+    /** Bridging is told by what it is between: it stands in the middle of a bay of the roof, of a wall or of mullions. */
+    private String bridged(MemberAxis bridging) {
+        double y = bridging.middle().y();
+        int near = IntStream.rangeClosed(1, setOut.frames())
+                .boxed()
+                .min(Comparator.comparingDouble(f -> Math.abs(setOut.frameLine(f) - y)))
+                .orElseThrow();
+        if (runsUp(bridging.place().placement()) && Math.abs(setOut.frameLine(near) - y) < AT_END) {
+            return between(bridging.middle().x()) + "/" + near;
+        }
+        int before = setOut.frameLine(near) <= y && near < setOut.frames() ? near : near - 1;
+        return across(bridging) + "/" + before + "-" + (before + 1);
+    }
+
+    private String between(double x) {
+        return before(x).letter() + " to "
+                + nearest(x, line -> line.x() > x + Tolerance.COINCIDENT).letter();
     }
 
     /** The wall that a brace is in, or the lines between which it is in the roof. */
@@ -86,8 +112,7 @@ record GridPlaces(SetOut setOut) {
         if (Math.abs(brace.to().x() - brace.from().x()) < 1) {
             return nearest(x, line -> true).letter();
         }
-        return "roof " + before(x).letter() + " to "
-                + nearest(x, line -> line.x() > x + Tolerance.COINCIDENT).letter();
+        return "roof " + between(x);
     }
 
     /** The line at or before a place, and how far past it. */

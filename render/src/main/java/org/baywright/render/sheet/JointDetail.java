@@ -95,12 +95,17 @@ final class JointDetail {
                 .flatMap(kind -> frame.standing(kind).stream())
                 .filter(s -> Math.abs(s.middle().x() - joint.centre().x())
                         < joint.reach().x())
-                .reduce((a, b) -> b)
-                .ifPresent(s -> plate(figures, s, line.roof(), rafter, out));
+                .min(Comparator.comparingDouble(s -> Math.abs(s.middle().x() - line.x())))
+                .ifPresent(s -> plate(figures, s, line, rafter, out));
     }
 
-    private static void plate(DetailFigures figures, FrameView.Standing plate, RoofLine roof, double rafter, Vec2 out) {
-        double x = plate.middle().x();
+    /** A plate's sizes, and the rafter's top and underside where its end lies against the plate. */
+    private static void plate(
+            DetailFigures figures, FrameView.Standing plate, ColumnLine line, double rafter, Vec2 out) {
+        boolean inwards = plate.part().kind() == PartKind.KNEE_PLATE;
+        double face = (inwards ? 1 : -1) * line.inward() * plate.part().solid().axisLength() / 2;
+        double x = plate.middle().x() + face;
+        RoofLine roof = line.roof();
         double top = roof.heightAt(x);
         Vec3 upper = new Vec3(x, plate.place().placement().origin().y(), top);
         figures.plate(
