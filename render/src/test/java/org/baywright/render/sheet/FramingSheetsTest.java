@@ -345,8 +345,10 @@ class FramingSheetsTest {
                     + "leanTos:\n  - {side: right, width: 4100, pitch: 3, drop: 0, fromBay: 1, toBay: " + bays + "}\n");
             List<Surface> main = building.cladding().surfaces(Surface.Role.ROOF).subList(0, 2);
             assertTrue(main.get(1).sheets().stream().anyMatch(s -> s.low() > 0), "no sheet begins above the eave");
-            String last = String.valueOf(
-                    main.get(1).sheets().stream().map(Surface.Sheet::left).distinct().count());
+            String last = String.valueOf(main.get(1).sheets().stream()
+                    .map(Surface.Sheet::left)
+                    .distinct()
+                    .count());
             long told = RoofSheetingPlan.of(building).stream()
                     .flatMap(Sheds::texts)
                     .filter(t -> t.content().equals(last))
