@@ -3,6 +3,7 @@ package org.baywright.model.definition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -66,9 +67,22 @@ final class Envelopes {
         Arbitrary<String> bays = Arbitraries.oneOf(
                 Arbitraries.of("", "", ", bays: none"),
                 Arbitraries.integers().between(1, d.shape().bays()).map(b -> ", bays: [" + b + "]"));
-        return Combinators.combine(Arbitraries.of(BRACES), bays, Arbitraries.of(0, 1, 2, 3))
+        // On a shallower rafter an angle would run through the purlins, which is an error.
+        List<String> braces = shallowest(d) < 58 ? BRACES.subList(0, 3) : BRACES;
+        return Combinators.combine(Arbitraries.of(braces), bays, Arbitraries.of(0, 1, 2, 3))
                 .as((section, braced, every) ->
                         "bracing: {section: " + section + braced + ", flyBraceEvery: " + every + "}\n");
+    }
+
+    private static double shallowest(Definition d) {
+        return IntStream.rangeClosed(1, d.shape().bays() + 1)
+                .boxed()
+                .flatMap(frame -> Stream.of(Side.values())
+                        .flatMap(side -> Stream.of(
+                                d.rafterAt(frame, side), d.steelAt(frame, side).leanToRafter())))
+                .mapToDouble(Member::depth)
+                .min()
+                .orElseThrow();
     }
 
     private static Arbitrary<String> sheets(boolean leanToWalls, boolean behind) {
