@@ -27,11 +27,11 @@ final class DownpipeRule implements Rule {
                     "downpipe-short",
                     "roofWater.downpipe",
                     String.join("; ", told) + "; beside doors and open bays there is no place for one more",
-                    larger(runs, water) + ", give a pipe a post of its own, or move the door");
+                    larger(runs, water) + "give a pipe a post of its own, or move the door");
         }
     }
 
-    /** Names the smallest downpipe that takes what the worst pipe gets, where it gets too much roof. */
+    /** Names the smallest downpipe that takes what the worst pipe gets, where it gets too much roof and there is one. */
     private static String larger(List<GutterRun> runs, RoofWater water) {
         double mostM2 = runs.stream()
                 .flatMap(run -> run.falls().stream())
@@ -39,12 +39,14 @@ final class DownpipeRule implements Rule {
                 .max()
                 .orElse(0);
         double takes = PipeLimits.of(water).roofM2();
+        if (mostM2 <= takes * PASSED) {
+            return "name a larger gutter, ";
+        }
         return RainwaterGoods.shipped().downpipes().stream()
-                .filter(pipe -> mostM2 > takes * PASSED)
                 .filter(pipe -> pipe.areaMm2() * takes >= water.downpipe().areaMm2() * mostM2)
                 .min(Comparator.comparingDouble(DownpipeSize::areaMm2))
-                .map(pipe -> "name " + pipe.name() + " or a larger one")
-                .orElse("name a larger downpipe or gutter");
+                .map(pipe -> "name " + pipe.name() + " or a larger one, ")
+                .orElse("no downpipe in the catalogue takes so much: ");
     }
 
     /** The worst pipe of a gutter. */

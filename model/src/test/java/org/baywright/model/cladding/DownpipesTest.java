@@ -1,6 +1,7 @@
 package org.baywright.model.cladding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -145,6 +146,8 @@ class DownpipesTest {
         }
         GutterRun run =
                 Cladding.gutters(Shed.of(Definitions.of(windows.toString()))).get(0);
+        assertFalse(run.slope().line().leanTo(), "the upper gutter");
+        assertFalse(run.downpipes().isEmpty());
         for (int bay = 0; bay < 4; bay++) {
             double low = bay * 6000 + 800;
             double high = bay * 6000 + 5200;

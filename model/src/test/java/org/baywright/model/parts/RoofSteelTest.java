@@ -211,6 +211,7 @@ class RoofSteelTest {
             List<Part> lugs = Shed.of(Definitions.of("span: 12000\nbays: 3\nbaySpacing: 5000\neaveHeight: 3600\n"
                             + "roofPitch: 10\nrafter: " + rafter + "\nbracing: {flyBraceEvery: 1}\nenvelope: full\n"))
                     .parts(PartKind.FLY_BRACE_LUG);
+            assertTrue(!lugs.isEmpty());
             for (Part a : lugs) {
                 for (Part b : lugs) {
                     assertTrue(a == b || !isLike(a, b), a.mark() + " and " + b.mark());
@@ -232,6 +233,7 @@ class RoofSteelTest {
                 + "column: SHS 89x89x5\nrafter: {section: RHS 150x50x5, turned: true}\n"
                 + "mullions: {section: RHS 125x75x4, spacing: 2560}\nenvelope: full\n"));
         List<Standing> struts = standing(shed, PartKind.STRUT);
+        assertTrue(!struts.isEmpty() && shed.count(PartKind.MULLION_CLEAT) > 0);
         standing(shed, PartKind.MULLION_CLEAT)
                 .forEach(cleat -> struts.forEach(s -> assertTrue(
                         Neighbours.overlap(cleat, s) < 0.1,

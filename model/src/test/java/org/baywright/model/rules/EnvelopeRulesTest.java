@@ -517,12 +517,25 @@ class EnvelopeRulesTest {
     /** 10000 mm² take 4/3 of 45 m², which is less than the worst pipe gets; 17671 take 106. */
     @Test
     void aPipeThatIsEnoughIsNamed() {
-        String remedy = all(SHED + LEAN_TO + DOOR).stream()
+        String remedy = pipeRemedy("");
+        assertTrue(remedy.startsWith("name downpipe 150 round or a larger one, give a pipe"), remedy);
+    }
+
+    /** At 500 mm/h the largest takes 32 m²: none is named that cannot be had. */
+    @Test
+    void noPipeIsNamedWhereNoneIsEnough() {
+        for (String pipe : List.of("", ", downpipe: downpipe 150 round")) {
+            String remedy = pipeRemedy("roofWater: {rainfall: 500" + pipe + "}\n");
+            assertTrue(remedy.startsWith("no downpipe in the catalogue takes so much: give a pipe a post"), remedy);
+        }
+    }
+
+    private static String pipeRemedy(String water) {
+        return all(SHED + LEAN_TO + DOOR + water).stream()
                 .filter(p -> p.code().equals("downpipe-short"))
                 .map(Problem::remedy)
                 .findFirst()
                 .orElseThrow();
-        assertTrue(remedy.startsWith("name downpipe 150 round or a larger one"), remedy);
     }
 
     private static List<String> shortPipes(String water) {

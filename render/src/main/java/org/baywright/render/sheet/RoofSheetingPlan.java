@@ -151,9 +151,11 @@ final class RoofSheetingPlan {
         }
     }
 
-    /** The sheets beside each other as their lower ends, in the order they are laid. */
+    /** The lowest of those over each other, in the order they are laid: over a lean-to they begin above the eave. */
     private static List<Surface.Sheet> lowest(Surface surface) {
-        return surface.sheets().stream().filter(s -> s.low() <= 0).toList();
+        return surface.sheets().stream()
+                .filter(s -> surface.sheets().stream().noneMatch(o -> o.left() == s.left() && o.low() < s.low()))
+                .toList();
     }
 
     /** The first, the last, and round numbers between them, near the eave. */

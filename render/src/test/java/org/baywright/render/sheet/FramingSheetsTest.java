@@ -337,4 +337,23 @@ class FramingSheetsTest {
                 drafts.stream().flatMap(Sheds::texts).anyMatch(t -> t.content().equals("11")), "the case is there");
         drafts.forEach(Sheds::assertReadable);
     }
+
+    @Test
+    void roofSheetsThatBeginAboveALeanToAreNumberedToo() {
+        for (int bays : List.of(2, 4)) {
+            Building building = building(Sheds.FULL.replace("roofPitch: 10", "roofPitch: 20")
+                    + "leanTos:\n  - {side: right, width: 4100, pitch: 3, drop: 0, fromBay: 1, toBay: " + bays + "}\n");
+            List<Surface> main = building.cladding().surfaces(Surface.Role.ROOF).subList(0, 2);
+            assertTrue(main.get(1).sheets().stream().anyMatch(s -> s.low() > 0), "no sheet begins above the eave");
+            String last = String.valueOf(main.get(1).sheets().stream()
+                    .map(Surface.Sheet::left)
+                    .distinct()
+                    .count());
+            long told = RoofSheetingPlan.of(building).stream()
+                    .flatMap(Sheds::texts)
+                    .filter(t -> t.content().equals(last))
+                    .count();
+            assertTrue(told >= 2, "the last sheet of " + last + " has its number on " + told + " slopes");
+        }
+    }
 }
