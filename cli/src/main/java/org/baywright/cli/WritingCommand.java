@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.nesting.ShedCutting;
 import org.baywright.model.parts.Shed;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Mixin;
 
 /** A command that leaves files, the parts and the summary always among them. */
 abstract class WritingCommand extends ShedCommand {
+    private static final int UNUSED_TOLD = 3;
+
     @Mixin
     private Target target;
 
@@ -41,8 +44,14 @@ abstract class WritingCommand extends ShedCommand {
                     + "; they are " + String.join("; ", costs.unpriced()));
         }
         if (!costs.unused().isEmpty()) {
-            err().println("advice: priced but not in this bill: " + String.join("; ", costs.unused()));
+            err().println("advice: priced but not in this bill: " + some(costs.unused()));
         }
+    }
+
+    /** A whole merchant's list is mostly not in one bill: its first lines are enough to see that. */
+    private static String some(List<String> articles) {
+        String first = articles.stream().limit(UNUSED_TOLD).collect(Collectors.joining("; "));
+        return articles.size() <= UNUSED_TOLD ? first : first + " and " + (articles.size() - UNUSED_TOLD) + " more";
     }
 
     /** The prices to cost the bill with, when there are any. */

@@ -29,8 +29,8 @@ final class BraceInOpeningRule implements Rule {
                     "brace-at-opening",
                     "bracing.bays",
                     "braces keep clear of openings and open bays: " + String.join("; ", moved),
-                    "choose other bays, move the openings, or ask the engineer; the roof is braced where"
-                            + " bracing.bays says");
+                    "choose other bays, leave a bay of that wall without an opening, or ask the engineer how it is held;"
+                            + " the roof is braced where bracing.bays says");
         }
         List<String> closing = told(walls, BraceInOpeningRule::closing);
         if (!closing.isEmpty()) {

@@ -80,7 +80,7 @@ final class PlacedView {
         return new Envelope(room.getMinX(), room.getMaxX(), room.getMinY() + FOOT, room.getMaxY());
     }
 
-    /** Draws title and bar, and says where they end. */
+    /** Draws the title, and the bar where there is room for it, and says where they end. */
     private double foot(String title, Envelope cell) {
         double x = cell.getMinX() + 2;
         double y = cell.getMinY() + 3;
@@ -92,12 +92,16 @@ final class PlacedView {
         double end = x + width(words, height);
         Vec2 under = new Vec2(0, -1.6);
         draw(List.of(text, Stroke.line(text.at().plus(under), new Vec2(end, y).plus(under), Pen.VISIBLE, Layer.LABEL)));
-        double room = Math.max(LEAST_BAR, Math.min(BAR, cell.getMaxX() - end - BAR_GAP));
-        ScaleBar bar = new ScaleBar(port.scale(), room);
-        draw(bar.draw(new Vec2(end + BAR_GAP - 4, y - 1.2)));
-        double barEnd = end + BAR_GAP - 4 + bar.length();
-        field.obstacle(new Envelope(x, barEnd + FIGURE, cell.getMinY(), cell.getMinY() + FOOT));
-        return barEnd;
+        double footEnd = end + BAR_GAP + LEAST_BAR <= cell.getMaxX() ? bar(end, cell) : end;
+        field.obstacle(new Envelope(x, footEnd + FIGURE, cell.getMinY(), cell.getMinY() + FOOT));
+        return footEnd;
+    }
+
+    /** Draws the bar after a title, no longer than a narrow cell has room for; its figure stands half over its end. */
+    private double bar(double titleEnd, Envelope cell) {
+        ScaleBar bar = new ScaleBar(port.scale(), Math.min(BAR, cell.getMaxX() - titleEnd - BAR_GAP));
+        draw(bar.draw(new Vec2(titleEnd + BAR_GAP - 4, cell.getMinY() + 1.8)));
+        return titleEnd + BAR_GAP - 4 + bar.length();
     }
 
     /** How far to the right title and bar reach along the foot of the cell. */

@@ -48,7 +48,7 @@ final class WallFraming {
                 .collect(Collectors.partitioningBy(m -> m.part().kind() == PartKind.BRIDGING));
         MarkNames.place(view, named.get(false), wall.projection(), window);
         MarkNames.placeShort(view, named.get(true), wall.projection(), window);
-        for (List<Double> heights : wall.girtHeights(shed)) {
+        for (List<Double> heights : wall.girtHeights(shed, window)) {
             List<Double> rows = new ArrayList<>(heights);
             rows.add(0, 0.0);
             view.annotate().chainLeft(rows, window.getMinX());

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.baywright.model.geometry.Tolerance;
@@ -17,7 +15,6 @@ import org.baywright.model.parts.Shed;
 import org.baywright.model.setout.ColumnLine;
 import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
-import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 import org.baywright.render.view.Item;
 import org.baywright.render.view.Projection;
@@ -139,20 +136,22 @@ record WallView(List<WallFace> faces, Projection projection, List<MemberAxis> me
         return projection.flat(new Vec3(0, y, 0)).x();
     }
 
-    /** Heights of the girts' backs from the floor up, of each wall in the view whose rows are its own. */
-    List<List<Double>> girtHeights(Shed shed) {
-        Map<WallFace, TreeSet<Double>> heights = new LinkedHashMap<>();
-        for (WallCover cover : shed.wallCovers()) {
-            if (faces.contains(cover.face())) {
-                heights.computeIfAbsent(cover.face(), face -> new TreeSet<>())
-                        .addAll(GirtRows.of(shed.definition(), shed.setOut(), cover)
-                                .at());
-            }
-        }
-        return heights.values().stream()
+    /** Heights of the girts' backs from the floor up, of each bay in a window whose rows are its own. */
+    List<List<Double>> girtHeights(Shed shed, Envelope window) {
+        List<List<Double>> heights = shed.wallCovers().stream()
+                .filter(cover -> faces.contains(cover.face()))
+                .filter(cover -> {
+                    double middle =
+                            x(cover.face(), (cover.bay().from() + cover.bay().to()) / 2);
+                    return middle > window.getMinX() && middle < window.getMaxX();
+                })
+                .map(cover ->
+                        GirtRows.of(shed.definition(), shed.setOut(), cover).at())
                 .filter(rows -> !rows.isEmpty())
-                .map(List::copyOf)
                 .distinct()
+                .toList();
+        return heights.stream()
+                .filter(rows -> heights.stream().noneMatch(others -> !others.equals(rows) && others.containsAll(rows)))
                 .toList();
     }
 
