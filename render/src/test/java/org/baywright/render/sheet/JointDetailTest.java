@@ -55,6 +55,15 @@ class JointDetailTest {
         assertTrue(printed.contains(Math.round(slab.beyond() - (plate - column) / 2)), printed::toString);
     }
 
+    /** A rafter of 200 at 10 degrees is 203.1 deep at its plumb end, whose top is that of the 220 deep plate. */
+    @Test
+    void theApexPlateIsMeasuredWhereTheRafterEnds() {
+        double below = 220 - 200 / Math.cos(Math.toRadians(10));
+        List<Double> printed =
+                joints().dimensions().stream().map(Dimension::value).toList();
+        assertTrue(printed.stream().anyMatch(v -> Math.abs(v - below) < 0.05), printed::toString);
+    }
+
     /** Hole, rod, washer and nut of each of the two anchors that the cut shows, closed outlines all. */
     @Test
     void anchorsAreRodsInHoles() {
