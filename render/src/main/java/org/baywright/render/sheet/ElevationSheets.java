@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.baywright.model.cladding.Building;
 import org.baywright.model.cladding.Surface;
 import org.baywright.model.definition.Side;
@@ -69,7 +70,7 @@ final class ElevationSheets {
             upper = new Envelope(room.getMinX(), room.getMaxX(), room.getMinY() + FinishesKey.MOST, room.getMaxY());
         }
         boolean beside = larger(bounds, END, Cells.column(upper, 0, 2), Cells.row(room, 0, 2));
-        FinishesKey key = new FinishesKey(building);
+        FinishesKey key = new FinishesKey(building, false);
         if (beside) {
             end(sheet, Projection.front(), 1, Cells.column(upper, 0, 2));
             PlacedView rear = end(sheet, Projection.rear(), setOut.frames(), Cells.column(upper, 1, 2));
@@ -145,7 +146,9 @@ final class ElevationSheets {
             side(sheet, Side.LEFT, whole.in(Cells.row(room, 0, 2)), beyond);
             Envelope lower = Cells.row(room, 1, 2);
             PlacedView right = side(sheet, Side.RIGHT, whole.in(lower), beyond);
-            new FinishesKey(building)
+            boolean through = Stream.of(Projection.leftSide(), Projection.rightSide())
+                    .anyMatch(from -> seesThrough(from, right.port().scale()));
+            new FinishesKey(building, through)
                     .draw(sheet, right, lower, o -> !o.face().wall().isEnd());
             return List.of(sheet.build());
         }
@@ -168,7 +171,8 @@ final class ElevationSheets {
 
     private void strip(SheetBuilder sheet, Side side, Strip strip, double beyond) {
         PlacedView view = side(sheet, side, strip, beyond);
-        new FinishesKey(building)
+        Projection from = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
+        new FinishesKey(building, seesThrough(from, view.port().scale()))
                 .draw(sheet, view, strip.cell(), o -> o.face().wall() == (side == Side.LEFT ? Wall.LEFT : Wall.RIGHT));
     }
 
@@ -216,6 +220,14 @@ final class ElevationSheets {
                 key -> new Foreground(setOut, projection)
                         .parted(Envelopes.scene(building, scale.n(), shown(projection)))
                         .seen(projection));
+    }
+
+    /** Whether doors or windows of a wall further back are seen. */
+    private boolean seesThrough(Projection projection, Scale scale) {
+        return seen(projection, scale).stream()
+                .map(ViewLine::part)
+                .anyMatch(part ->
+                        Foreground.isBack(part) && Foreground.plain(part).equals(Scene.LEAF));
     }
 
     /** Purlins show their ends only: those of the first and last bay hide the others. */

@@ -21,8 +21,9 @@ import org.locationtech.jts.geom.Envelope;
  * Says what the parts of the envelope that elevations name are made of, and how large the openings are.
  *
  * @param building whose envelope
+ * @param through whether doors or windows of the wall behind are seen through open bays
  */
-record FinishesKey(Building building) {
+record FinishesKey(Building building, boolean through) {
     /** From the foot of a view's title to the key. */
     private static final double GAP = 14;
 
@@ -32,6 +33,8 @@ record FinishesKey(Building building) {
     static final double MOST = 17;
 
     private static final double NARROWEST = 90;
+
+    private static final String BEHIND = "Drawn thin: the wall behind open bays, from inside.";
 
     private static final String SCHEDULE = "Clear sizes of openings: see the door and window schedule.";
 
@@ -53,7 +56,7 @@ record FinishesKey(Building building) {
         }
         String openings = openings(shown);
         String elsewhere = openings.isEmpty() ? "" : SCHEDULE;
-        String materials = materials(view.port().scale());
+        String materials = materials(view.port().scale()) + (through ? " " + BEHIND : "");
         Stream.of(
                         List.of(materials, openings),
                         List.of(materials, elsewhere),
