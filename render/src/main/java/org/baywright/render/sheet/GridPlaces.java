@@ -101,9 +101,15 @@ record GridPlaces(SetOut setOut) {
         return across(bridging) + "/" + before + "-" + (before + 1);
     }
 
+    /** The lines beside a place; an overhang belongs to the lines before it. */
     private String between(double x) {
-        return before(x).letter() + " to "
-                + nearest(x, line -> line.x() > x + Tolerance.COINCIDENT).letter();
+        List<ColumnLine> lines = setOut.columnLines().stream()
+                .sorted(Comparator.comparingDouble(ColumnLine::x))
+                .toList();
+        long passed =
+                lines.stream().filter(l -> l.x() <= x + Tolerance.COINCIDENT).count();
+        int first = (int) Math.max(0, Math.min(lines.size() - 2, passed - 1));
+        return lines.get(first).letter() + " to " + lines.get(first + 1).letter();
     }
 
     /** The wall that a brace is in, or the lines between which it is in the roof. */

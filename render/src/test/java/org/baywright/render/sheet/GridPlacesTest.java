@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -48,6 +51,33 @@ class GridPlacesTest {
                 assertEquals(column.quantity(), told.size());
             }
         }
+    }
+
+    /** By the lines and frames it is between, past the last line of an overhang too: no offsets, as it is mid-bay. */
+    @Property(tries = 30, seed = Seeds.SHEDS)
+    void bridgingIsToldByWhatItIsBetween(@ForAll("clad") Definition definition) {
+        Shed shed = Shed.of(definition);
+        Assemblies assemblies = Assemblies.of(shed);
+        GridPlaces places = new GridPlaces(shed.setOut());
+        shed.parts(PartKind.BRIDGING).stream()
+                .flatMap(part -> assemblies.of(part).stream())
+                .flatMap(assembly -> Stream.of(places.of(assembly).split("; ")))
+                .forEach(word ->
+                        assertTrue(word.matches("(roof )?[A-Z]+[0-9]*( to [A-Z]+[0-9]*)?/[0-9]+(-[0-9]+)?"), word));
+    }
+
+    @Test
+    void bridgingOfAnEndWallIsBetweenItsLines() {
+        Shed shed = Sheds.closed(Sheds.FULL).shed();
+        GridPlaces places = new GridPlaces(shed.setOut());
+        Set<String> told = shed.parts(PartKind.BRIDGING).stream()
+                .flatMap(part -> Assemblies.of(shed).of(part).stream())
+                .flatMap(assembly -> Stream.of(places.of(assembly).split("; ")))
+                .collect(Collectors.toSet());
+        assertTrue(
+                told.containsAll(
+                        Set.of("roof A to B/1-2", "roof A to B/4-5", "A to B/1", "A to B/5", "A/1-2", "B/4-5")),
+                told::toString);
     }
 
     /** {@code A/1–3, 5; B/2} one by one. */
