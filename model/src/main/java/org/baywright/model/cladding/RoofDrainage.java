@@ -1,9 +1,7 @@
 package org.baywright.model.cladding;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,7 +24,7 @@ import org.baywright.model.setout.WallFace;
  * Gutters along the eaves, and as many downpipes as their water asks for.
  *
  * @param shed the building
- * @param roofs the slopes with the ends of their sheets
+ * @param roofs the slopes with the ends of their sheets, those of the main building first
  */
 record RoofDrainage(Shed shed, List<RoofRows> roofs) {
     /**
@@ -43,14 +41,11 @@ record RoofDrainage(Shed shed, List<RoofRows> roofs) {
         return catchmentM2 * rainfallMmPerH / 3600;
     }
 
-    /** In the order of the roofs. Those of the main roofs come first to be worked out: what they spill, lean-tos catch. */
+    /** In the order of the roofs, main roofs first: what their gutters spill, those of lean-tos catch. */
     List<GutterRun> gutters() {
-        Map<RoofRows, List<GutterRun>> upper = new HashMap<>();
-        roofs.stream().filter(r -> !r.slope().line().leanTo()).forEach(r -> upper.put(r, gutters(r, List.of())));
-        List<GutterRun> above = upper.values().stream().flatMap(List::stream).toList();
-        return roofs.stream()
-                .flatMap(r -> Optional.ofNullable(upper.get(r)).orElseGet(() -> gutters(r, above)).stream())
-                .toList();
+        List<GutterRun> gutters = new ArrayList<>();
+        roofs.forEach(roof -> gutters.addAll(gutters(roof, List.copyOf(gutters))));
+        return gutters;
     }
 
     private List<GutterRun> gutters(RoofRows roof, List<GutterRun> above) {

@@ -28,13 +28,13 @@ import org.baywright.model.problem.Where;
  * @param saw what cuts and ends take
  */
 public record ShedCutting(List<SectionCuts> sections, Saw saw) {
+    private static final long USUAL_STEPS = 5_000_000_000L;
+    private static final long FEWEST_STEPS = 50_000_000;
+
     /** Copies the list. */
     public ShedCutting {
         sections = List.copyOf(sections);
     }
-
-    private static final long USUAL_STEPS = 5_000_000_000L;
-    private static final long FEWEST_STEPS = 50_000_000;
 
     /** From the stock and with the saw of its definition, by the {@link #usual} deadline. */
     public static ShedCutting of(Shed shed) {

@@ -113,7 +113,9 @@ public final class Assemblies {
     }
 
     private void attach(Standing plate) {
-        host(plate)
+        Optional<Standing> member = carrier(plate);
+        Optional<Standing> seat = member.isPresent() ? Optional.empty() : seat(plate);
+        member.or(() -> seat.flatMap(this::host))
                 .ifPresentOrElse(
                         h -> welded.computeIfAbsent(h.place(), k -> new ArrayList<>())
                                 .add(new Attached(
@@ -121,13 +123,13 @@ public final class Assemblies {
                                         within(
                                                 h.place().placement(),
                                                 plate.place().placement()),
-                                        seat(plate).map(Standing::part))),
+                                        seat.map(Standing::part))),
                         () -> loose.merge(plate.part().mark(), 1, Integer::sum));
     }
 
-    private Optional<Standing> host(Standing plate) {
-        Optional<Standing> direct = carrier(plate);
-        return direct.isPresent() ? direct : seat(plate).flatMap(this::host);
+    /** The member that a seat hangs on, by itself or by another seat. */
+    private Optional<Standing> host(Standing seat) {
+        return carrier(seat).or(() -> seat(seat).flatMap(this::host));
     }
 
     /** The member that a plate touches. */
@@ -138,9 +140,7 @@ public final class Assemblies {
 
     /** What a plate that touches no member lies on. */
     private Optional<Standing> seat(Standing plate) {
-        return carrier(plate).isPresent()
-                ? Optional.empty()
-                : touched(plate, seats, part -> isSeatOf(plate.part(), part));
+        return touched(plate, seats, part -> isSeatOf(plate.part(), part));
     }
 
     /**

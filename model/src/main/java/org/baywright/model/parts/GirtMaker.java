@@ -17,7 +17,6 @@ import org.baywright.model.setout.GirtRows;
 import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RowStand;
 import org.baywright.model.setout.TrackGirt;
-import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -290,13 +289,9 @@ record GirtMaker(WallBay bay, GirtRows rows, RowStand stand, List<TrackGirt> tra
         double below = stand.reachDown() + CLEAT + APART;
         double over = stand.reachUp() - LEVEL;
         List<WallFace> faces = WallFace.of(bay.definition(), bay.setOut());
-        Stream<Double> behindTracks = TrackGirt.of(bay.definition(), OpeningPlace.of(bay.definition(), faces)).stream()
-                .filter(track -> track.door().face().isMain())
-                .map(TrackGirt::height);
-        Stream<Double> ofRows = WallCover.of(bay.definition(), bay.setOut(), faces).stream()
-                .filter(cover -> cover.face().isMain())
-                .flatMap(cover -> GirtRows.of(bay.definition(), bay.setOut(), cover).at().stream());
-        return Stream.concat(ofRows, behindTracks).noneMatch(row -> height > row - below && height < row + over);
+        List<OpeningPlace> openings = OpeningPlace.of(bay.definition(), faces);
+        return TrackGirt.withRows(bay.definition(), bay.setOut(), openings, WallFace::isMain)
+                .noneMatch(row -> height > row - below && height < row + over);
     }
 
     /** Outside a header and a sill a girt each, unless a row is there already; flush girts leave that to the trims. */

@@ -19,7 +19,6 @@ import org.baywright.model.setout.OpeningPlace;
 import org.baywright.model.setout.RowStand;
 import org.baywright.model.setout.SetOut;
 import org.baywright.model.setout.TrackGirt;
-import org.baywright.model.setout.WallCover;
 import org.baywright.model.setout.WallFace;
 
 /**
@@ -133,14 +132,7 @@ record WallBraceMaker(Definition definition, SetOut setOut, WallFace face, List<
         if (!flush()) {
             return List.of();
         }
-        List<WallFace> faces = WallFace.of(definition, setOut);
-        Stream<Double> rows = WallCover.of(definition, setOut, faces).stream()
-                .filter(c -> c.face().wall().isEnd() && endsAt(c.face(), bay))
-                .flatMap(c -> GirtRows.of(definition, setOut, c).at().stream());
-        Stream<Double> behindTracks = TrackGirt.of(definition, openings).stream()
-                .filter(t -> t.door().face().wall().isEnd() && endsAt(t.door().face(), bay))
-                .map(TrackGirt::height);
-        return Stream.concat(rows, behindTracks)
+        return TrackGirt.withRows(definition, setOut, openings, f -> f.wall().isEnd() && endsAt(f, bay))
                 .sorted(Comparator.reverseOrder())
                 .toList();
     }

@@ -1,6 +1,8 @@
 package org.baywright.model.setout;
 
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.baywright.model.definition.Definition;
 import org.baywright.model.definition.Opening;
 
@@ -28,6 +30,19 @@ public record TrackGirt(OpeningPlace door, SlidingLeaf leaf, RowStand stand) {
                 .filter(o -> o.opening().type() == Opening.Type.SLIDING_DOOR && !o.isWholeBay())
                 .map(o -> new TrackGirt(o, new SlidingLeaf(o), GirtRows.stand(definition)))
                 .toList();
+    }
+
+    /** Heights of all girts of the walls that are wanted: their rows, and those behind tracks. */
+    public static Stream<Double> withRows(
+            Definition definition, SetOut setOut, List<OpeningPlace> openings, Predicate<WallFace> wanted) {
+        List<WallFace> faces = WallFace.of(definition, setOut);
+        Stream<Double> rows = WallCover.of(definition, setOut, faces).stream()
+                .filter(cover -> wanted.test(cover.face()))
+                .flatMap(cover -> GirtRows.of(definition, setOut, cover).at().stream());
+        Stream<Double> behindTracks = of(definition, openings).stream()
+                .filter(track -> wanted.test(track.door().face()))
+                .map(TrackGirt::height);
+        return Stream.concat(rows, behindTracks);
     }
 
     /** The height of its back, as that of the girt before the header: its steel stands on the line of the head. */

@@ -146,8 +146,8 @@ final class ElevationSheets {
             side(sheet, Side.LEFT, whole.in(Cells.row(room, 0, 2)), beyond);
             Envelope lower = Cells.row(room, 1, 2);
             PlacedView right = side(sheet, Side.RIGHT, whole.in(lower), beyond);
-            boolean through = Stream.of(Projection.leftSide(), Projection.rightSide())
-                    .anyMatch(from -> seesThrough(from, right.port().scale()));
+            boolean through = Stream.of(Side.values())
+                    .anyMatch(s -> seesThrough(from(s), right.port().scale()));
             new FinishesKey(building, through)
                     .draw(sheet, right, lower, o -> !o.face().wall().isEnd());
             return List.of(sheet.build());
@@ -171,13 +171,12 @@ final class ElevationSheets {
 
     private void strip(SheetBuilder sheet, Side side, Strip strip, double beyond) {
         PlacedView view = side(sheet, side, strip, beyond);
-        Projection from = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
-        new FinishesKey(building, seesThrough(from, view.port().scale()))
+        new FinishesKey(building, seesThrough(from(side), view.port().scale()))
                 .draw(sheet, view, strip.cell(), o -> o.face().wall() == (side == Side.LEFT ? Wall.LEFT : Wall.RIGHT));
     }
 
     private PlacedView side(SheetBuilder sheet, Side side, Strip strip, double beyond) {
-        Projection projection = side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
+        Projection projection = from(side);
         boolean whole = strip.firstFrame() == 1 && strip.lastFrame() == setOut.frames();
         String name = side + " SIDE ELEVATION, "
                 + new Foreground(setOut, projection).lines(strip.firstFrame(), strip.lastFrame())
@@ -199,6 +198,10 @@ final class ElevationSheets {
         annotate.levels(org.baywright.render.dimension.Side.RIGHT, Levels.of(shed, l -> l.side() == side));
         new Finishes(building, rough.blinds(), projection, window).name(view);
         return view;
+    }
+
+    private static Projection from(Side side) {
+        return side == Side.LEFT ? Projection.leftSide() : Projection.rightSide();
     }
 
     private static double along(Projection projection, double y) {

@@ -101,14 +101,10 @@ record GridPlaces(SetOut setOut) {
         return across(bridging) + "/" + before + "-" + (before + 1);
     }
 
-    /** The lines beside a place; an overhang belongs to the lines before it. */
+    /** The lines beside a place; an overhang belongs to the two next to it. */
     private String between(double x) {
-        List<ColumnLine> lines = setOut.columnLines().stream()
-                .sorted(Comparator.comparingDouble(ColumnLine::x))
-                .toList();
-        long passed =
-                lines.stream().filter(l -> l.x() <= x + Tolerance.COINCIDENT).count();
-        int first = (int) Math.max(0, Math.min(lines.size() - 2, passed - 1));
+        List<ColumnLine> lines = setOut.columnLines();
+        int first = Math.min(lines.size() - 2, passed(x));
         return lines.get(first).letter() + " to " + lines.get(first + 1).letter();
     }
 
@@ -128,10 +124,15 @@ record GridPlaces(SetOut setOut) {
     }
 
     private ColumnLine before(double x) {
-        return setOut.columnLines().stream()
-                .filter(l -> l.x() <= x + Tolerance.COINCIDENT)
-                .reduce((a, b) -> b)
-                .orElse(setOut.columnLines().get(0));
+        return setOut.columnLines().get(passed(x));
+    }
+
+    /** The last line at or before a place, counted from 0; the first for a place before it. */
+    private int passed(double x) {
+        long passed = setOut.columnLines().stream()
+                .filter(line -> line.x() <= x + Tolerance.COINCIDENT)
+                .count();
+        return (int) Math.max(0, passed - 1);
     }
 
     private String fromFrame(double y) {
